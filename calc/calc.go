@@ -1,0 +1,212 @@
+// Package calc describes a calculator once, and runs it. It knows no trade.
+//
+// A [Calculator] is a value: what it asks ([Input]), what it answers ([Output]) and one function that does the
+// work on a [Working]. The form, its checks, the shared link, the page, the manual and the generic tests are
+// all made from that value; nothing else knows any calculator by name.
+package calc
+
+import (
+	"strings"
+
+	"spraywright/calc/unit"
+)
+
+// A Calculator is one page of the site.
+type Calculator struct {
+	ID       string // page address and test data file; never changed once published
+	Title    string // what a menu calls it
+	Question string // the question it answers, as a painter would ask it
+	Range    string // where it holds and where it refuses, in one or two sentences
+	Inputs   []Input
+	Outputs  []Output
+	Work     func(*Working)
+	Cautions []string // always shown
+
+	// InStages lets Work run while some inputs still have problems. Work then asks Ready for each place
+	// before it reads anything from it, and leaves out the outputs it cannot give yet.
+	InStages bool
+
+	// Arithmetic marks a calculator that rests on proportion alone, so that its check values may be worked
+	// by hand instead of copied from print.
+	Arithmetic bool
+}
+
+// An Input is one thing the form asks for: a number when Unit is set, one of Choices, a table when Rows is
+// set, and otherwise a few words.
+type Input struct {
+	Key      string // name in forms, links and test data; means the same in every calculator; never changed once published
+	Place    string // the part of the form it stands in; blank where the form has only one
+	Heading  string // starts a group of fields under this heading
+	Label    string // sentence case, no colon
+	Help     string // one short sentence: where to read it off
+	Symbol   string // its letter in formulas
+	Unit     unit.Unit
+	Offered  []unit.Unit               // units a person may type it in, when not all of the quantity's
+	Limits   Range                     // in Unit, both ends allowed
+	Whole    bool                      // whole numbers only
+	Example  float64                   // in Unit: a likely value, for help, error texts and tests
+	Prefill  bool                      // starts with Example; only where leaving it is safe
+	Optional bool                      // may stay blank; Given then returns a blank Num
+	Choices  []Choice                  // the first is the example
+	Words    string                    // the example of an input that takes words
+	Check    func(words string) *Fault // what is wrong with the words, or nil
+	When     *When                     // asked only then
+	Rows     []Input                   // the columns, when the input is a table
+	RowName  string                    // what one row is called, in lower case: "part"
+	Most     int                       // most rows
+}
+
+// A Choice is one answer to an input that offers a list.
+type Choice struct{ Key, Label string }
+
+// A When limits an input to forms, or rows, where another input has one of these choices.
+type When struct {
+	Key string   // an input with Choices, earlier in the same list
+	In  []string // choice keys
+}
+
+// If makes an input wanted only where the choice made for key is one of these.
+//
+//go:noinline
+func (in Input) If(key string, choices ...string) Input {
+	in.When = &When{key, choices}
+	return in
+}
+
+// In puts an input in a place of the form.
+//
+//go:noinline
+func (in Input) In(place string) Input { in.Place = place; return in }
+
+// Under starts a group of fields under a heading.
+//
+//go:noinline
+func (in Input) Under(heading string) Input { in.Heading = heading; return in }
+
+// Maybe makes an input one that may stay blank.
+//
+//go:noinline
+func (in Input) Maybe() Input { in.Optional = true; return in }
+
+// Filled makes an input start with this number in its box, which must be safe to leave.
+//
+//go:noinline
+func (in Input) Filled(x float64) Input { in.Prefill, in.Example = true, x; return in }
+
+// A Fault is what is wrong with words and what to do. Message follows the input's label: "needs a colon".
+type Fault struct{ Message, Fix string }
+
+// A Range is the smallest and the largest number allowed.
+type Range struct{ Min, Max float64 }
+
+// Between is the range from min to max.
+func Between(min, max float64) Range { return Range{min, max} }
+
+// An Output is one thing the calculator answers: a number, a few words, or a list when Columns is set.
+type Output struct {
+	Key      string
+	Place    string // the part of the answer it stands in
+	Label    string
+	Unit     unit.Unit // the unit Work gives it in; none for words
+	Decimals int       // in Unit: what the painter's own tool can show
+	Words    bool      // words instead of a number
+	Columns  []Output  // of a list
+	Main     bool      // shown large, and in the short answer
+	Look     string    // how a list is laid out: blank for a table, "pour" for a scale column, "clock" for a call sheet
+	Optional bool      // Work may leave it out
+}
+
+// Units lists the units the input may be typed in, its own first.
+func (in Input) Units() []unit.Unit {
+	if in.Offered != nil {
+		return in.Offered
+	}
+	us := []unit.Unit{in.Unit}
+	for _, u := range unit.Of(in.Unit.Quantity()) {
+		if u != in.Unit {
+			us = append(us, u)
+		}
+	}
+	return us
+}
+
+// Input finds an input by its key, "air", or a column of a table by table and key, "part.length".
+// It returns nil when there is none.
+func (c *Calculator) Input(key string) *Input { return find(c.Inputs, key) }
+
+func find(ins []Input, key string) *Input {
+	for i := range ins {
+		in := &ins[i]
+		if in.Key == key {
+			return in
+		}
+		if n := len(in.Key); in.Rows != nil && len(key) > n && key[:n] == in.Key && key[n] == '.' {
+			return find(in.Rows, key[n+1:])
+		}
+	}
+	return nil
+}
+
+// Output finds an output by its key, or a column of a list by list and key. It returns nil when there is none.
+func (c *Calculator) Output(key string) *Output {
+	for i := range c.Outputs {
+		out := &c.Outputs[i]
+		if out.Key == key {
+			return out
+		}
+		for j := range out.Columns {
+			if out.Key+"."+out.Columns[j].Key == key {
+				return &out.Columns[j]
+			}
+		}
+	}
+	return nil
+}
+
+// ExampleForm is a form filled in with every input's example, optional ones too; a table has one row.
+func (c *Calculator) ExampleForm() Form {
+	form := Form{}
+	fillExamples(form, "", c.Inputs)
+	return form
+}
+
+func fillExamples(form Form, prefix string, ins []Input) {
+	for _, in := range ins {
+		if in.When != nil && !in.When.holds(form, prefix, ins) {
+			continue
+		}
+		switch {
+		case in.Rows != nil:
+			fillExamples(form, prefix+in.Key+".1.", in.Rows)
+		case in.Choices != nil:
+			form[prefix+in.Key] = in.Choices[0].Key
+		case in.Unit != 0:
+			form[prefix+in.Key] = plain(in.Example)
+		default:
+			form[prefix+in.Key] = in.Words
+		}
+	}
+}
+
+// holds reports whether the choice that w asks for has been made. An input that is itself not wanted has none.
+func (w *When) holds(form Form, prefix string, ins []Input) bool {
+	asked := find(ins, w.Key)
+	if asked == nil || asked.When != nil && !asked.When.holds(form, prefix, ins) {
+		return false
+	}
+	picked := asked.picked(strings.TrimSpace(form[prefix+w.Key]))
+	for _, k := range w.In {
+		if k == picked {
+			return true
+		}
+	}
+	return false
+}
+
+// picked is the choice a blank stands for where the input starts filled in.
+func (in *Input) picked(text string) string {
+	if text == "" && in.Prefill && len(in.Choices) > 0 {
+		return in.Choices[0].Key
+	}
+	return text
+}

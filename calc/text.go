@@ -1,0 +1,131 @@
+package calc
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"spraywright/calc/unit"
+)
+
+// thin is the space between a number and its unit; no line breaks there.
+const thin = "\u202f"
+
+// A Text is a sentence with its quantities left open, "Warm the panel to {goal}", so that it can be worded in
+// the reader's own units and, by its template, in another language.
+type Text struct {
+	Template string
+	Args     []Arg
+}
+
+// Say makes a Text.
+//
+//go:noinline
+func Say(template string, args ...Arg) Text { return Text{template, args} }
+
+// An Arg is a quantity, or words, under the name that a template or a formula has for it.
+type Arg struct {
+	_        [0]func() // not comparable: spares the code that would compare it
+	Name     string
+	Num      Num
+	Decimals int    // in sentences; -1 for as many as say something
+	Words    string // instead of Num
+	isWords  bool
+}
+
+// As names a number for a formula or a sentence.
+//
+//go:noinline
+func (n Num) As(name string) Arg { return Arg{Name: name, Num: n, Decimals: -1} }
+
+// To names a number for a sentence that gives it with d decimals of its own unit.
+//
+//go:noinline
+func (n Num) To(d int, name string) Arg { return Arg{Name: name, Num: n, Decimals: d} }
+
+// Words names a piece of text for a sentence.
+//
+//go:noinline
+func Words(words, name string) Arg { return Arg{Name: name, Words: words, isWords: true} }
+
+// A voice is how answers are worded: the units a person reads.
+type voice struct{ units map[unit.Quantity]unit.Unit }
+
+// newVoice takes the units to answer in from the form: "units.temperature" if it is there, then the unit that
+// the person typed that quantity in, then what "units" asks for.
+func newVoice(form Form, typed map[unit.Quantity]unit.Unit) voice {
+	v := voice{map[unit.Quantity]unit.Unit{}}
+	for _, u := range unit.All() {
+		if u.US() && form["units"] == "us" {
+			v.units[u.Quantity()] = u
+		}
+	}
+	if u, ok := typed[unit.Temperature]; ok {
+		v.units[unit.TemperatureDifference] = unit.DiffC
+		if u == unit.DegF {
+			v.units[unit.TemperatureDifference] = unit.DiffF
+		}
+	}
+	maps.Copy(v.units, typed)
+	for _, u := range unit.All() {
+		if form["units."+string(u.Quantity())] == u.ID() {
+			v.units[u.Quantity()] = u
+		}
+	}
+	return v
+}
+
+// unitFor is the unit in which a quantity given in own is shown.
+//
+//go:noinline
+func (v voice) unitFor(own unit.Unit) unit.Unit {
+	if u, ok := v.units[own.Quantity()]; ok {
+		return u
+	}
+	return own
+}
+
+// say words a Text.
+func (v voice) say(t Text) string {
+	var b strings.Builder
+	rest := t.Template
+	for {
+		before, after, hole := strings.Cut(rest, "{")
+		b.WriteString(before)
+		if !hole {
+			return b.String()
+		}
+		name, after, closed := strings.Cut(after, "}")
+		i := slices.IndexFunc(t.Args, func(a Arg) bool { return a.Name == name })
+		if !closed || i < 0 {
+			b.WriteByte('{')
+			rest = rest[len(before)+1:]
+			continue
+		}
+		b.WriteString(v.arg(t.Args[i]))
+		rest = after
+	}
+}
+
+func (v voice) arg(a Arg) string {
+	if a.isWords {
+		return a.Words
+	}
+	u := v.unitFor(a.Num.Unit)
+	x := unit.Convert(a.Num.V, a.Num.Unit, u)
+	if a.Decimals < 0 {
+		return quantity(significant(x, 3), u)
+	}
+	return quantity(fixed(x, unit.Decimals(a.Decimals, a.Num.Unit, u)), u)
+}
+
+// quantity joins a number to its unit.
+func quantity(number string, u unit.Unit) string {
+	if strings.HasPrefix(number, "-") {
+		number = "−" + number[1:]
+	}
+	if u == 0 || u.Symbol() == "" {
+		return number
+	}
+	return number + thin + u.Symbol()
+}
