@@ -1,0 +1,95 @@
+package mixing
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/caution"
+	"spraywright/calc/field"
+	"spraywright/calc/ratio"
+	"spraywright/calc/source"
+	"spraywright/calc/unit"
+)
+
+// OverPour tells what to add to the other parts when too much of one was poured.
+var OverPour = calc.Calculator{
+	ID:       "over-pour",
+	Title:    "Poured too much",
+	Question: "I poured too much of one part: what do I add of the others?",
+	Range:    "Any mix poured by weight, up to six parts. It only ever adds; check that the new total fits the cup.",
+	Inputs:   []calc.Input{overPoured},
+	Outputs:  []calc.Output{additions, newTotal, growth},
+	Work:     overPour,
+	Cautions: []string{
+		caution.HardenerRatio, caution.Isocyanate, caution.Skin,
+		"The pot life runs from when paint and hardener first met, not from when you put the mix right.",
+	},
+	Arithmetic: true,
+}
+
+var (
+	overPoured = calc.Input{
+		Key: "component", Label: "Parts of the mix", Help: "In the order you pour them", RowName: "part", Most: ratio.Most,
+		Rows: []calc.Input{field.PartTarget, field.PartPoured},
+	}
+	additions = calc.Output{Key: "addition", Label: "Put it right", Columns: []calc.Output{
+		{Key: "part", Label: "Part", Words: true},
+		{Key: "mass", Label: "Must weigh now", Unit: unit.Gram, Decimals: 1},
+		{Key: "add", Label: "Add", Unit: unit.Gram, Decimals: 1},
+		{Key: "reading", Label: "Scale shows after", Unit: unit.Gram, Decimals: 1},
+	}}
+	newTotal = calc.Output{Key: "total_mass", Label: "Weight of the mix now", Unit: unit.Gram, Decimals: 1, Main: true}
+	growth   = calc.Output{Key: "growth", Label: "Times the first mix", Unit: unit.One, Decimals: 3}
+)
+
+func overPour(w *calc.Working) {
+	var targets, poured []calc.Num
+	for _, row := range w.Rows(overPoured) {
+		targets, poured = append(targets, row.Given(field.PartTarget)), append(poured, row.Given(field.PartPoured))
+	}
+	q, masses, adds := Corrected(w, targets, poured)
+	reading := summed(w, "Weight in the cup before", "P", "p", poured)
+	for i, m := range masses {
+		reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + a", unit.Gram, source.Definition,
+			reading.V+adds[i].V, reading.As("G_before"), adds[i].As("a"))
+		w.List(additions, name(i), calc.Of(m), calc.Of(adds[i]), calc.Of(reading))
+	}
+	w.Result(newTotal, reading)
+	w.Result(growth, q)
+	if q.V > 1 {
+		w.Judge(calc.Wait, calc.Say("The mix grows to {m}", reading.To(1, "m")),
+			calc.Say("Add the parts as listed if the cup holds them and you can spray it all inside the pot life; mix again from new if not"))
+	} else {
+		w.Judge(calc.Go, calc.Say("Nothing is over"), calc.Say("Pour on to the first figures"))
+	}
+}
+
+// Corrected is what a mix must weigh, part by part in g, once poured has gone over target (g, above 0): everything
+// grows by q, the largest poured/target, so that the ratio holds. It also returns what to add of each. q is 1
+// where nothing was poured over.
+func Corrected(w *calc.Working, targets, poured []calc.Num) (q calc.Num, masses, adds []calc.Num) {
+	var args []calc.Arg
+	worst := 1.0
+	for i, m := range targets {
+		args = append(args, poured[i].As(sub("p", i)), m.As(sub("m", i)))
+		worst = max(worst, poured[i].V/m.V)
+	}
+	formula := "q = max(1, " + terms("p_# / m_#", len(targets), ", ") + ")"
+	q = w.Step("Factor by which the mix grows", formula, unit.One, source.Definition, worst, args...)
+	for i, m := range targets {
+		p := poured[i]
+		grown := w.Step("The "+ordinals[i]+" part must weigh", each("M_# = q * m_#", i), unit.Gram, source.Definition, q.V*m.V, q.As("q"), m.As(sub("m", i)))
+		masses = append(masses, grown)
+		adds = append(adds, w.Step("Add of the "+ordinals[i]+" part", each("a_# = max(0, M_# - p_#)", i), unit.Gram, source.Definition,
+			max(0, grown.V-p.V), grown.As(sub("M", i)), p.As(sub("p", i))))
+	}
+	return q, masses, adds
+}
+
+// summed adds masses up.
+func summed(w *calc.Working, label, symbol, term string, ms []calc.Num) calc.Num {
+	args, total := make([]calc.Arg, len(ms)), 0.0
+	for i, m := range ms {
+		args[i] = m.As(sub(term, i))
+		total += m.V
+	}
+	return w.Step(label, adding(symbol, term+"_#", len(ms)), unit.Gram, source.Definition, total, args...)
+}

@@ -1,0 +1,71 @@
+package voc
+
+import "spraywright/calc/source"
+
+// A Limit is one line of a table of VOC limits.
+type Limit struct {
+	Table    string  // key of field.Limits: "eu", "us"
+	Category string  // the table's own name for the coating
+	Value    float64 // g/L less water and exempt solvents, ready to spray
+	Average  bool    // holds for the average of all stages, not for one of them
+	Source   source.Source
+}
+
+var (
+	annexII  = source.EU42.At("Annex II B").By(source.SecondHand)
+	tableOne = source.CFR59.At("Table 1").By(source.Memory)
+)
+
+// LimitFor finds the limit for a kind of coat: table is a key of field.Limits, role one of field.Role. stages counts
+// the coats of different kinds in a topcoat, clear included; it matters in the US table only. There is none for
+// table "none". Local rules may be stricter: whoever shows a limit says so.
+func LimitFor(table, role string, stages int) (Limit, bool) {
+	switch table {
+	case "eu":
+		return eu(role)
+	case "us":
+		return us(role, stages)
+	}
+	return Limit{}, false
+}
+
+func eu(role string) (Limit, bool) {
+	l := Limit{Table: "eu", Source: annexII}
+	switch role {
+	case "surfacer", "sealer":
+		l.Category, l.Value = "c, surfacer, filler and general metal primer", 540
+	case "wash-primer":
+		l.Category, l.Value = "c, wash primer", 780
+	case "base", "clear", "topcoat":
+		l.Category, l.Value = "d, topcoat", 420
+	case "special":
+		l.Category, l.Value = "e, special finishes", 840
+	default:
+		return Limit{}, false
+	}
+	return l, true
+}
+
+func us(role string, stages int) (Limit, bool) {
+	l := Limit{Table: "us", Source: tableOne}
+	switch role {
+	case "wash-primer":
+		l.Category, l.Value = "pretreatment wash primers", 780
+	case "surfacer":
+		l.Category, l.Value = "primers and primer surfacers", 580
+	case "sealer":
+		l.Category, l.Value = "primer sealers", 550
+	case "topcoat":
+		l.Category, l.Value = "single- and two-stage topcoats", 600
+	case "base", "clear":
+		l.Category, l.Value, l.Average = "single- and two-stage topcoats", 600, true
+		if stages > 2 {
+			l.Category, l.Value = "topcoats of three or more stages", 630
+		}
+	case "special":
+		l.Category, l.Value = "specialty coatings", 840
+	default:
+		return Limit{}, false
+	}
+	return l, true
+}
