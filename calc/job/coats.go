@@ -1,0 +1,110 @@
+package job
+
+import (
+	"strconv"
+
+	"spraywright/calc"
+	"spraywright/calc/field"
+	"spraywright/calc/film"
+	"spraywright/calc/ratio"
+)
+
+// A coat is one row of the coats table: a product, the film wanted of it, and what follows from them.
+type coat struct {
+	*calc.Entry
+	name, colour string
+	ratio        []float64
+	byWeight     bool
+	densities    []calc.Num
+	twoPack      bool
+	waterborne   bool
+
+	coats, solids, dryFilm calc.Num
+	area                   calc.Num // it goes on, m²
+	demand, mix, left      calc.Num // mL
+	wet, comb              calc.Num // µm, of one coat; the comb's last wetted tooth
+	flash, flashMost       calc.Num // min, shortest and longest
+	pot, potMost           calc.Num // min; not given for a one-pack product
+	recoat                 calc.Num // h, latest; not given where the sheet sets none
+	dry                    calc.Num // min after its last coat, longest
+	cups                   []cup
+}
+
+// readCoats reads the rows that are complete and checks what only the whole row can show.
+func (j *job) readCoats() {
+	for _, row := range j.Rows(coats) {
+		c := &coat{Entry: row, name: row.Words(field.Product), colour: fold(row.Words(field.OnColour))}
+		if !row.Clean() {
+			continue
+		}
+		c.ratio, _ = ratio.Parse(row.Words(field.Ratio))
+		c.byWeight = row.Picked(field.RatioBy) == "weight"
+		c.twoPack = row.Picked(field.Pack) == "two"
+		c.waterborne = row.Picked(field.Carrier) == "water"
+		if !c.check(j) {
+			continue
+		}
+		c.coats, c.dryFilm = row.Given(field.Coats), row.Given(field.DryFilm)
+		for i := range c.ratio {
+			c.densities = append(c.densities, row.Given(densities[i]))
+		}
+		c.solids = film.SprayedSolids(j.Working, row.Given(field.VolumeSolids), c.ratio, row.Picked(field.SolidsFor) == "unthinned")
+		row.Describe(calc.Say("{name}, {ratio} by {by}, {film} in {n}", calc.Words(c.name, "name"), calc.Words(row.Words(field.Ratio), "ratio"),
+			calc.Words(row.Picked(field.RatioBy), "by"), c.dryFilm.As("film"), calc.Words(coatsInWords(int(c.coats.V)), "n")))
+		j.coats = append(j.coats, c)
+	}
+}
+
+func coatsInWords(n int) string {
+	if n == 1 {
+		return "1 coat"
+	}
+	return strconv.Itoa(n) + " coats"
+}
+
+// check rejects what cannot be true together, every fault at once.
+func (c *coat) check(j *job) bool {
+	ok := true
+	reject := func(in calc.Input, code calc.Code, message, fix string, args ...calc.Arg) {
+		c.Reject(in, code, message, fix, args...)
+		ok = false
+	}
+	n := calc.Words(countInWords(len(c.ratio)), "n")
+	if len(c.ratio) > len(densities) {
+		reject(field.Ratio, calc.Beyond, "has {n} parts; a job takes four at most", "Mix the others beforehand and enter them as one", n)
+	}
+	for i, in := range densities {
+		if i < len(c.ratio) && !c.Given(in).Given() {
+			reject(in, calc.Missing, "is blank", "Enter it: the ratio has {n} parts", n)
+		}
+	}
+	if second, at := c.Given(potLifeSecond).Given(), c.Given(potLifeSecondAt).Given(); second != at {
+		missing := potLifeSecondAt
+		if at {
+			missing = potLifeSecond
+		}
+		reject(missing, calc.Missing, "is blank", "Enter it, or clear its partner")
+	}
+	if low, high := c.Given(field.AirLowest), c.Given(field.AirHighest); low.Given() && high.Given() && low.V >= high.V {
+		reject(field.AirHighest, calc.Impossible, "is not above the coldest allowed", "Check both on the data sheet")
+	}
+	if recoat, flash := c.Given(field.LatestRecoat), c.Given(field.Flash); recoat.Given() && recoat.V*60 <= flash.V {
+		reject(field.LatestRecoat, calc.Impossible, "comes before the flash-off of {flash} is over", "Check both on the data sheet", flash.As("flash"))
+	}
+	if c.colour != "" && j.Ready(placeParts) && !j.areaOf(c.colour).Given() {
+		reject(field.OnColour, calc.Impossible, "fits no part; the parts are {colours}", "Write it as in the parts table, or leave it blank",
+			calc.Words(orNone(j.colours()), "colours"))
+	}
+	return ok
+}
+
+func orNone(s string) string {
+	if s == "" {
+		return "without a colour"
+	}
+	return s
+}
+
+func countInWords(n int) string {
+	return [...]string{"no", "one", "two", "three", "four", "five", "six"}[n]
+}

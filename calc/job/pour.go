@@ -1,0 +1,47 @@
+package job
+
+import (
+	"math"
+
+	"spraywright/calc"
+	"spraywright/calc/mixing"
+)
+
+// ordinals name the components as a data sheet lists them.
+var ordinals = [...]string{"Paint", "Second part", "Third part", "Fourth part"}
+
+// pour writes every cup down as readings on a scale that is never set back to zero. Cups that are alike are
+// written once.
+func (j *job) pour(c *coat) {
+	for i := 0; i < len(c.cups); {
+		n := i + 1
+		for n < len(c.cups) && c.cups[n].alike(c.cups[i]) {
+			n++
+		}
+		components, _ := mixing.Components(j.Working, c.ratio, c.byWeight, c.densities, c.cups[i].volume)
+		for k, comp := range components {
+			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(ordinals[k])), calc.Of(comp.Volume), calc.Of(comp.Mass),
+				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)))
+		}
+		i = n
+	}
+}
+
+// alike reports whether two cups hold the same to less than any scale shows.
+func (c cup) alike(d cup) bool { return math.Abs(c.spray-d.spray) < 1e-3 }
+
+// cupsNamed is "Primer, cups 1 to 3 of 4, each" for the cups from i up to n, counted from 0.
+func cupsNamed(c *coat, i, n int) calc.Text {
+	if n == i+1 {
+		return cupNamed(c, i)
+	}
+	return calc.Say("{name}, cups {i} to {k} of {n}, each", calc.Words(c.name, "name"), whole(i+1, "i"), whole(n, "k"), whole(len(c.cups), "n"))
+}
+
+// cupNamed is "Primer, cup 2 of 3".
+func cupNamed(c *coat, i int) calc.Text {
+	if len(c.cups) == 1 {
+		return calc.Say("{name}, one cup", calc.Words(c.name, "name"))
+	}
+	return calc.Say("{name}, cup {i} of {n}", calc.Words(c.name, "name"), whole(i+1, "i"), whole(len(c.cups), "n"))
+}

@@ -1,0 +1,73 @@
+package job
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/cure"
+	"spraywright/calc/drying"
+	"spraywright/calc/field"
+)
+
+// todaysTimes turns the data sheets' pot life, flash-off and recoat times into today's. Where the model refuses,
+// the data sheet's own time stands and the verdict says that it is not computed.
+func (j *job) todaysTimes() {
+	for _, c := range j.coats {
+		c.readPotLife(j)
+		c.readFlash(j)
+		c.readDrying(j)
+		if stated := c.Given(field.LatestRecoat); stated.Given() {
+			c.recoat = cure.LatestRecoat(j.Working, stated, c.Given(field.FlashAt), j.air.Panel)
+		}
+		j.List(times, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))),
+			calc.Of(c.pot), calc.Of(c.potMost), calc.Of(c.flash), calc.Of(c.flashMost), calc.Of(c.recoat))
+	}
+}
+
+func (c *coat) readPotLife(j *job) {
+	if !c.twoPack {
+		return
+	}
+	stated := c.Given(potLife)
+	low, high, refused := cure.PotLife(j.Working, stated, c.Given(potLifeAt), c.Given(potLifeSecond), c.Given(potLifeSecondAt), j.air.Air)
+	if refused != nil {
+		c.notComputed(j, "Pot life", refused)
+		low, high = stated, stated
+	}
+	c.pot, c.potMost = low, high
+}
+
+func (c *coat) readFlash(j *job) {
+	stated := c.Given(field.Flash)
+	ref := drying.DataSheet(j.Working, c.Given(field.FlashAt), c.Given(field.FlashHumidity), c.Given(field.FlashAirSpeed))
+	liquid := "water"
+	if !c.waterborne {
+		liquid = c.Picked(solvent)
+	}
+	low, high, refused := drying.FlashTime(j.Working, stated, ref, j.air.Climate, liquid)
+	if refused != nil {
+		c.notComputed(j, "Flash-off", refused)
+		low, high = stated, stated
+	}
+	c.flash, c.flashMost = low, high
+}
+
+// readDrying is what follows the last coat: flash-off alone, air drying, or a bake.
+func (c *coat) readDrying(j *job) {
+	stated := c.Given(dryTime)
+	switch c.Picked(field.Drying) {
+	case "air":
+		_, high, refused := cure.AirDry(j.Working, stated, c.Given(dryAt), j.air.Air)
+		if refused != nil {
+			c.notComputed(j, "Air drying", refused)
+			high = stated
+		}
+		c.dry = high
+	case "bake":
+		c.dry = stated // with the metal at the temperature the sheet names
+	}
+}
+
+// notComputed says that a time stands as the data sheet has it, and why.
+func (c *coat) notComputed(j *job, what string, refused *calc.Fault) {
+	j.Judge(calc.Wait, calc.Say("{what} of {name} is the data sheet's, not today's: {why}", calc.Words(what, "what"), calc.Words(c.name, "name"), calc.Words(refused.Message, "why")),
+		calc.Say(refused.Fix))
+}

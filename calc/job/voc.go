@@ -1,0 +1,114 @@
+package job
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/caution"
+	"spraywright/calc/field"
+	"spraywright/calc/source"
+	"spraywright/calc/unit"
+	"spraywright/calc/voc"
+)
+
+// vocAndCost holds each product to the limit table chosen and adds up solvent and money.
+func (j *job) vocAndCost() {
+	if j.Picked(field.Limits) != "none" {
+		j.Caution(caution.LocalRule)
+	}
+	var out, cost, waste calc.Num
+	for _, c := range j.coats {
+		mass := voc.Emitted(j.Working, c.mix, c.materialVOC(j))
+		limit, says := j.limit(c)
+		paid := c.cost(j)
+		out = j.sum("Solvent so far", unit.Gram, out, mass)
+		if paid.Given() {
+			cost = j.sum("Cost so far", unit.PlainMoney, cost, paid)
+			spare := j.Step("Cost of the left-over", "c = p * V / 1000", unit.PlainMoney, source.Definition, c.Given(field.Price).V*c.left.V/1000,
+				c.Given(field.Price).As("p"), c.left.As("V"))
+			waste = j.sum("Cost of left-over so far", unit.PlainMoney, waste, spare)
+		}
+		j.List(vocs, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(c.Given(field.VOC)), calc.Of(limit), calc.Told(says), calc.Of(mass), calc.Of(paid))
+	}
+	if lost := j.Given(field.CleanerLost); lost.Given() {
+		out = j.sum("Solvent with cleaning", unit.Gram, out, lost)
+	}
+	j.Result(vocAll, out)
+	if cost.Given() {
+		a := j.areaOf("")
+		j.Result(costAll, cost)
+		j.Result(costWaste, waste)
+		j.Result(costArea, j.Step("Cost of a square metre", "c = C / A", unit.PricePerSquareMetre, source.Definition, cost.V/a.V, cost.As("C"), a.As("A")))
+	}
+}
+
+// sum adds x to a sum that may not have begun.
+func (j *job) sum(label string, u unit.Unit, sum, x calc.Num) calc.Num {
+	if !sum.Given() {
+		return x
+	}
+	return j.Step(label, "S = a + b", u, source.Definition, sum.V+x.V, sum.As("a"), x.As("b"))
+}
+
+// materialVOC is grams in a litre of the mix as it is, water counted.
+func (c *coat) materialVOC(j *job) calc.Num {
+	stated := c.Given(field.VOC)
+	if !c.waterborne {
+		return stated
+	}
+	return voc.Actual(j.Working, stated, c.Given(waterShare))
+}
+
+// cost is what the mixed amount costs; not given where no price is.
+func (c *coat) cost(j *job) calc.Num {
+	price := c.Given(field.Price)
+	if !price.Given() {
+		return price
+	}
+	return j.Step("Cost of what is mixed", "c = p * V / 1000", unit.PlainMoney, source.Definition, price.V*c.mix.V/1000, price.As("p"), c.mix.As("V"))
+}
+
+// limit finds what the chosen table allows for this product, and rules on it.
+func (j *job) limit(c *coat) (calc.Num, calc.Text) {
+	table := j.Picked(field.Limits)
+	if table == "none" {
+		return calc.Num{}, calc.Say("No table chosen")
+	}
+	content, how, ok := j.regulated(c, table)
+	if !ok {
+		return calc.Num{}, calc.Say("Judged with its clearcoat; the table of parts has none")
+	}
+	limit, ok := voc.LimitFor(table, c.Picked(field.Role), 2)
+	if !ok {
+		return calc.Num{}, calc.Say("This table has no limit for it")
+	}
+	most := j.Constant("Limit for "+limit.Category, unit.GramPerLitre, limit.Source, limit.Value)
+	if content.V <= most.V {
+		return most, calc.Say("Within the limit{how}", calc.Words(how, "how"))
+	}
+	j.Judge(calc.Stop, calc.Say("{name} holds {voc} of solvent{how}, over the limit of {limit}", calc.Words(c.name, "name"), content.To(0, "voc"), calc.Words(how, "how"), most.To(0, "limit")),
+		calc.Say("Use a product or reducer that keeps inside it"))
+	return most, calc.Say("Over the limit{how}", calc.Words(how, "how"))
+}
+
+// regulated is the content that the table limits. The US rule averages a basecoat with the clearcoat over it.
+func (j *job) regulated(c *coat, table string) (content calc.Num, how string, ok bool) {
+	content = c.Given(field.VOC)
+	role := c.Picked(field.Role)
+	if table != "us" || role != "base" && role != "clear" {
+		return content, "", true
+	}
+	other := "clear"
+	if role == "clear" {
+		other = "base"
+	}
+	for _, o := range j.coats {
+		if o.Picked(field.Role) != other || c.colour != "" && o.colour != "" && o.colour != c.colour {
+			continue
+		}
+		base, clear := content, o.Given(field.VOC)
+		if role == "clear" {
+			base, clear = clear, base
+		}
+		return voc.MultiStage(j.Working, base, nil, clear), ", averaged with " + o.name, true
+	}
+	return content, "", role == "clear"
+}
