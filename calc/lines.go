@@ -37,16 +37,67 @@ func (w *Working) line(s Step) Line {
 	return l
 }
 
+// named gives each number the name that the formula has for it, in the order of first appearance. Functions, pi and
+// the name but are passed over. It panics when names and numbers do not pair up: that is a mistake in the program.
+func named(formula, but string, nums []Num) []Arg {
+	args := make([]Arg, 0, len(nums)+1)
+	for formula != "" {
+		var word string
+		word, formula = nextWord(formula)
+		if r, _ := utf8.DecodeRuneInString(word); r != '_' && !unicode.IsLetter(r) || word == but || isFunction(word) || hasName(args, word) {
+			continue
+		}
+		if len(args) == len(nums) {
+			panic("calc: no number is given for " + word)
+		}
+		args = append(args, nums[len(args)].As(word))
+	}
+	if len(args) < len(nums) {
+		panic("calc: more numbers than names in " + formula)
+	}
+	return args
+}
+
+func hasName(args []Arg, name string) bool {
+	for i := range args {
+		if args[i].Name == name {
+			return true
+		}
+	}
+	return false
+}
+
+// isFunction reports whether a formula may use a name without a number for it.
+func isFunction(name string) bool {
+	switch name {
+	case "ln", "log10", "exp", "sqrt", "pow", "min", "max", "sin", "cos", "tan", "atan", "floor", "ceil", "round", "erf", "pi":
+		return true
+	}
+	return false
+}
+
+// nextWord cuts a name, a number or one sign off a formula.
+func nextWord(formula string) (word, rest string) {
+	n := 0
+	for n < len(formula) {
+		r, size := utf8.DecodeRuneInString(formula[n:])
+		if n > 0 && !isName(r) {
+			break
+		}
+		n += size
+		if !isName(r) {
+			break
+		}
+	}
+	return formula[:n], formula[n:]
+}
+
 // substitute writes numbers in place of the names that stand for them.
 func substitute(formula string, args []Arg) string {
 	var b strings.Builder
 	for formula != "" {
-		n := strings.IndexFunc(formula+" ", func(r rune) bool { return !isName(r) })
-		if n == 0 {
-			_, n = utf8.DecodeRuneInString(formula)
-		}
-		word := formula[:n]
-		formula = formula[n:]
+		var word string
+		word, formula = nextWord(formula)
 		b.WriteString(number(word, args))
 	}
 	return b.String()

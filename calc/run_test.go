@@ -100,8 +100,8 @@ func TestAnOptionalNumberLeftBlankShowsADash(t *testing.T) {
 
 func TestFunctionsWorkWithoutAWorking(t *testing.T) {
 	var w *calc.Working
-	n := w.Step("Double", "y = 2 * x", unit.One, source.Definition, 4, calc.N(2, unit.One).As("x"))
-	n = w.Solve("Root", "x", "x * x = y", unit.One, source.Definition, 2, n.As("y"))
+	n := w.Step("Double", "y = 2 * x", unit.One, source.Definition, 4, calc.N(2, unit.One))
+	n = w.Solve("Root", "x", "x * x = y", unit.One, source.Definition, 2, n)
 	n = w.Model("Walk", "step by step", unit.One, source.Definition, n.V+1, n.As("x"))
 	assert.Equal(t, 3.0, n.V)
 	assert.True(t, n.Given())

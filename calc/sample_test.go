@@ -51,7 +51,7 @@ func workSample(w *calc.Working) {
 		w.Reject(rise, calc.Impossible, "takes {hot} past 50 °C", "Take a smaller rise", t.As("hot"))
 		return
 	}
-	to := w.Step("Warmer", "t_2 = t + dt", unit.DegC, source.Definition, t.V+r.V, t.As("t"), r.As("dt"))
+	to := w.Step("Warmer", "t_2 = t + dt", unit.DegC, source.Definition, t.V+r.V, t, r)
 	w.Result(warmer, to)
 	sum := calc.N(0, unit.Metre)
 	if w.Picked(how) == "long" {
@@ -62,7 +62,7 @@ func workSample(w *calc.Working) {
 		if row.Picked(shape) == "strip" {
 			l = row.Given(length)
 		}
-		sum = w.Step("Sum", "S = S_0 + l / 1000", unit.Metre, source.Definition, sum.V+l.V/1000, sum.As("S_0"), l.As("l"))
+		sum = w.Step("Sum", "S = S_0 + l / 1000", unit.Metre, source.Definition, sum.V+l.V/1000, sum, l)
 		w.List(lengths, calc.Told(calc.Say("{name}", calc.Words(row.Words(name), "name"))), calc.Of(l))
 		row.Describe(calc.Say("{name}, {l}", calc.Words(row.Words(name), "name"), l.To(0, "l")))
 	}

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"slices"
+	"strings"
 
 	"spraywright/calc/source"
 	"spraywright/calc/unit"
@@ -82,19 +83,26 @@ func (w *Working) add(s Step) Num {
 }
 
 // Step writes down one line of working and the value that the Go code got for it. The formula is
-// "symbol = expression" in Go's syntax with + - * / and ln, log10, exp, sqrt, pow, min, max, sin, cos, floor, ceil, round, erf and pi; every
-// other name is an argument's. Each number stands in the unit its Num has.
+// "symbol = expression" in Go's syntax with + - * / and the functions of [isFunction]; the numbers that its other
+// names stand for follow in the order in which it first names them, each in its Num's unit.
 //
 //go:noinline
-func (w *Working) Step(label, formula string, u unit.Unit, src source.Source, x float64, args ...Arg) Num {
-	return w.add(Step{label, formula, Worked, own(w, args), x, u, src})
+func (w *Working) Step(label, formula string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
+	if w == nil {
+		return N(x, u)
+	}
+	_, right, _ := strings.Cut(formula, "=")
+	return w.add(Step{label, formula, Worked, named(right, "", nums), x, u, src})
 }
 
-// Solve writes down an equation "expression = expression" of which x, called symbol, is the root.
+// Solve writes down an equation "expression = expression" of which x, called symbol, is the root; the rest is as for Step.
 //
 //go:noinline
-func (w *Working) Solve(label, symbol, equation string, u unit.Unit, src source.Source, x float64, args ...Arg) Num {
-	args = append(own(w, args), N(x, u).As(symbol))
+func (w *Working) Solve(label, symbol, equation string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
+	if w == nil {
+		return N(x, u)
+	}
+	args := append(named(equation, symbol, nums), N(x, u).As(symbol))
 	return w.add(Step{label, equation, Solved, args, x, u, src})
 }
 

@@ -29,7 +29,7 @@ var PartArea = calc.Calculator{
 		}
 		n := w.Given(field.Count)
 		w.Result(areaOne, one)
-		w.Result(areaAll, w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n.As("N"), one.As("A_1")))
+		w.Result(areaAll, w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one))
 	},
 	Arithmetic: true,
 }

@@ -47,11 +47,11 @@ func workAirState(w *calc.Working) {
 	w.Result(moistureContent, W)
 	w.Result(wetBulbTemperature, wetBulb(w, t, W, p))
 	w.Result(absoluteHumidity, w.Step("Water in the air", "AH = 1000*W*p/(287.042*(t + 273.15)*(1 + 1.607858*W))", unit.GramPerCubicMetre, volume,
-		AbsoluteHumidity(t.V, W.V, p.V), W.As("W"), p.As("p"), t.As("t")))
+		AbsoluteHumidity(t.V, W.V, p.V), W, p, t))
 	w.Result(deficit, w.Step("Vapour pressure deficit", "VPD = p_ws - p_w", unit.Pascal, source.Definition,
-		VapourPressureDeficit(t.V, pw.V), pws.As("p_ws"), pw.As("p_w")))
+		VapourPressureDeficit(t.V, pw.V), pws, pw))
 	w.Result(airDensity, w.Step("Density of the air", "rho = (1 + W)*p/(287.042*(t + 273.15)*(1 + 1.607858*W))", unit.KilogramPerCubicM, volume,
-		AirDensity(t.V, W.V, p.V), W.As("W"), p.As("p"), t.As("t")))
+		AirDensity(t.V, W.V, p.V), W, p, t))
 	frost(w, t, dew)
 }
 

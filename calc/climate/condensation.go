@@ -52,7 +52,7 @@ func JudgeCondensation(w *calc.Working, panel, air, rh, needed calc.Num) (margin
 
 // Margin is how far the panel is above the dew point.
 func Margin(w *calc.Working, panel, dew calc.Num) calc.Num {
-	return w.Step("Panel above dew point", "m = t_s - t_d", unit.DiffC, source.Definition, panel.V-dew.V, panel.As("t_s"), dew.As("t_d"))
+	return w.Step("Panel above dew point", "m = t_s - t_d", unit.DiffC, source.Definition, panel.V-dew.V, panel, dew)
 }
 
 // dewing is what there is to say about a panel and the dew point.
@@ -66,7 +66,7 @@ func condense(w *calc.Working, panel, air, rh, needed calc.Num) dewing {
 	dew := dewPointAtVapour(w, vapour(w, pws, rh))
 	return dewing{
 		air: air, needed: needed, dew: dew, margin: Margin(w, panel, dew),
-		panelGoal:    w.Step("Panel must reach", "t_goal = t_d + needed", unit.DegC, marginRule, dew.V+needed.V, dew.As("t_d"), needed.As("needed")),
+		panelGoal:    w.Step("Panel must reach", "t_goal = t_d + needed", unit.DegC, marginRule, dew.V+needed.V, dew, needed),
 		humidityGoal: driest(w, panel, pws, needed),
 		shift:        misread(w, pws, rh, dew),
 	}
@@ -74,18 +74,18 @@ func condense(w *calc.Working, panel, air, rh, needed calc.Num) dewing {
 
 // driest is the humidity at which the dew point lies as far below the panel as needed; at most 100 %.
 func driest(w *calc.Working, panel, pws, needed calc.Num) calc.Num {
-	goal := w.Step("Highest dew point for this panel", "t_max = t_s - needed", unit.DegC, threeRule, panel.V-needed.V, panel.As("t_s"), needed.As("needed"))
+	goal := w.Step("Highest dew point for this panel", "t_max = t_s - needed", unit.DegC, threeRule, panel.V-needed.V, panel, needed)
 	p := Saturation(w, goal)
 	return w.Step("Highest humidity for this panel", "RH_max = min(100, 100*p_max/p_ws)", unit.Percent, humidity,
-		min(100, 100*p.V/pws.V), p.As("p_max"), pws.As("p_ws"))
+		min(100, 100*p.V/pws.V), p, pws)
 }
 
 // misread is how much higher the dew point is when the true humidity is 3 % above the reading, at most 100 %.
 func misread(w *calc.Working, pws, rh, dew calc.Num) calc.Num {
 	p := w.Step("Vapour pressure with 3 % more humidity", "p_3 = min(100, RH + 3)/100*p_ws", unit.Pascal, sensorRule,
-		min(100, rh.V+3)/100*pws.V, rh.As("RH"), pws.As("p_ws"))
+		min(100, rh.V+3)/100*pws.V, rh, pws)
 	higher := dewPointAtVapour(w, p)
-	return w.Step("Rise of the dew point", "e = t_3 - t_d", unit.DiffC, source.Definition, higher.V-dew.V, higher.As("t_3"), dew.As("t_d"))
+	return w.Step("Rise of the dew point", "e = t_3 - t_d", unit.DiffC, source.Definition, higher.V-dew.V, higher, dew)
 }
 
 func (d dewing) judge(w *calc.Working) {

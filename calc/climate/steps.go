@@ -13,7 +13,7 @@ import (
 // Pressure is the standard atmosphere's pressure at an altitude in metres.
 func Pressure(w *calc.Working, z calc.Num) calc.Num {
 	return w.Step("Air pressure", "p = 101325*pow(1 - 0.0000225577*z, 5.2559)", unit.Pascal, altitude,
-		AtmosphericPressure(z.V), z.As("z"))
+		AtmosphericPressure(z.V), z)
 }
 
 // Saturation is the saturation pressure at t, over ice below 0.01 °C.
@@ -23,13 +23,13 @@ func Saturation(w *calc.Working, t calc.Num) calc.Num {
 	if t.V < triple {
 		label, formula = "Saturation pressure over ice", overIce
 	}
-	return w.Step(label, "p_ws = "+formula, unit.Pascal, saturation, SaturationPressure(t.V), T.As("T"))
+	return w.Step(label, "p_ws = "+formula, unit.Pascal, saturation, SaturationPressure(t.V), T)
 }
 
 // SaturationLiquid is the saturation pressure over water at t, however cold.
 func SaturationLiquid(w *calc.Working, t calc.Num) calc.Num {
 	T := absolute(w, t)
-	return w.Step("Saturation pressure over water", "p_ws = "+overWater, unit.Pascal, saturation, SaturationPressureLiquid(t.V), T.As("T"))
+	return w.Step("Saturation pressure over water", "p_ws = "+overWater, unit.Pascal, saturation, SaturationPressureLiquid(t.V), T)
 }
 
 // VapourPressure is the pressure of the water vapour in air of temperature t and humidity rh.
@@ -38,7 +38,7 @@ func VapourPressure(w *calc.Working, t, rh calc.Num) calc.Num {
 }
 
 func vapour(w *calc.Working, saturated, rh calc.Num) calc.Num {
-	return w.Step("Vapour pressure", "p_w = RH/100*p_ws", unit.Pascal, humidity, rh.V/100*saturated.V, rh.As("RH"), saturated.As("p_ws"))
+	return w.Step("Vapour pressure", "p_w = RH/100*p_ws", unit.Pascal, humidity, rh.V/100*saturated.V, rh, saturated)
 }
 
 // DewPointOf is the dew point of air of temperature t and humidity rh, the frost point below 0 °C.
@@ -51,14 +51,14 @@ func dewPointAtVapour(w *calc.Working, pw calc.Num) calc.Num {
 	if frosts(pw.V) {
 		equation = "p_w = " + strings.ReplaceAll(overIce, "T", "T_d")
 	}
-	T := w.Solve("Dew point, absolute", "T_d", equation, unit.Kelvin, dewPointAt, t+kelvin, pw.As("p_w"))
-	return w.Step("Dew point", "t_d = T_d - 273.15", unit.DegC, source.Definition, T.V-kelvin, T.As("T_d"))
+	T := w.Solve("Dew point, absolute", "T_d", equation, unit.Kelvin, dewPointAt, t+kelvin, pw)
+	return w.Step("Dew point", "t_d = T_d - 273.15", unit.DegC, source.Definition, T.V-kelvin, T)
 }
 
 // MoistureOf is the moisture content of air with vapour of pressure pw at pressure p.
 func MoistureOf(w *calc.Working, pw, p calc.Num) calc.Num {
 	return w.Step("Moisture content", "W = 0.621945*p_w/(p - p_w)", unit.KilogramPerKilogram, moisture,
-		MoistureContent(pw.V, p.V), pw.As("p_w"), p.As("p"))
+		MoistureContent(pw.V, p.V), pw, p)
 }
 
 // WetBulbOf is the wet bulb of air of temperature t and humidity rh at pressure p, the ice bulb where it freezes.
@@ -86,7 +86,7 @@ func wetBulbLiquidStep(w *calc.Working, t, W, p calc.Num) calc.Num {
 
 func bulbStep(w *calc.Working, label, balance, saturated string, bulb float64, t, W, p calc.Num) calc.Num {
 	equation := strings.ReplaceAll(balance, "SAT", strings.ReplaceAll(saturated, "T", "(t_w + 273.15)"))
-	return w.Solve(label, "t_w", equation, unit.DegC, wetBulbAt, bulb, W.As("W"), p.As("p"), t.As("t"))
+	return w.Solve(label, "t_w", equation, unit.DegC, wetBulbAt, bulb, W, p, t)
 }
 
 func absolute(w *calc.Working, t calc.Num) calc.Num {
@@ -94,5 +94,5 @@ func absolute(w *calc.Working, t calc.Num) calc.Num {
 	if t.Label != "" {
 		label = t.Label
 	}
-	return w.Step(label+", absolute", "T = t + 273.15", unit.Kelvin, source.Definition, t.V+kelvin, t.As("t"))
+	return w.Step(label+", absolute", "T = t + 273.15", unit.Kelvin, source.Definition, t.V+kelvin, t)
 }

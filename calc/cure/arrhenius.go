@@ -35,14 +35,14 @@ func ActivationEnergy(w *calc.Working, t1, T1, t2, T2 calc.Num) calc.Num {
 	return w.Step("Activation energy from the two times", "E_a = 0.008314462618 * ln(t_1 / t_2) / (1 / (T_1 + 273.15) - 1 / (T_2 + 273.15))",
 		unit.KilojoulePerMole, arrhenius,
 		gasConstant*math.Log(t1.V/t2.V)/(1/(T1.V+zeroCelsius)-1/(T2.V+zeroCelsius)),
-		t1.As("t_1"), T1.As("T_1"), t2.As("t_2"), T2.As("T_2"))
+		t1, t2, T1, T2)
 }
 
 // carry brings a stated time to the temperature now, in the stated time's unit.
 func carry(w *calc.Working, label string, energy, stated, statedAt, now calc.Num) calc.Num {
 	return w.Step(label, "t = t_ref * exp(E_a / 0.008314462618 * (1 / (T + 273.15) - 1 / (T_ref + 273.15)))", stated.Unit, arrhenius,
 		stated.V*Stretch(energy.V, statedAt.V, now.V),
-		stated.As("t_ref"), energy.As("E_a"), now.As("T"), statedAt.As("T_ref"))
+		stated, energy, now, statedAt)
 }
 
 // band carries a time that is stated once: the shortest and the longest it may become.

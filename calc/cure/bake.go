@@ -97,7 +97,7 @@ func (b *bake) fromMetal(w *calc.Working) {
 	b.answer(w, low, high, energy)
 	if t := w.Given(field.BakeTime); t.Given() {
 		worth := func(label string, need calc.Num) calc.Num {
-			return w.Step(label, "X = t_ref * t_b / t", unit.Minute, arrhenius, b.time.V*t.V/need.V, b.time.As("t_ref"), t.As("t_b"), need.As("t"))
+			return w.Step(label, "X = t_ref * t_b / t", unit.Minute, arrhenius, b.time.V*t.V/need.V, b.time, t, need)
 		}
 		b.judge(w, worth("Your bake at its least, in minutes of the sheet’s", high), worth("Your bake at its most", low))
 	}

@@ -15,7 +15,7 @@ func (b *bake) fromDoor(w *calc.Working) {
 		return
 	}
 	tau := w.Step("Time constant of the part", "tau = t_m / ln((T_a - T_0) / (T_a - T_m))", unit.Minute, lumped,
-		after.V/math.Log((air.V-start.V)/(air.V-reading.V)), after.As("t_m"), air.As("T_a"), start.As("T_0"), reading.As("T_m"))
+		after.V/math.Log((air.V-start.V)/(air.V-reading.V)), after, air, start, reading)
 	oven := Oven{T0: start.V, Air: air.V, Tau: tau.V}
 
 	weak, strong, energy := b.energies(w)

@@ -51,5 +51,5 @@ func LatestRecoat(w *calc.Working, stated, statedAt, now calc.Num) calc.Num {
 	strong := strongBond(w)
 	return w.Step("Latest recoat", "t = t_ref * min(1, exp(E_a / 0.008314462618 * (1 / (T + 273.15) - 1 / (T_ref + 273.15))))",
 		stated.Unit, arrhenius, stated.V*math.Min(1, Stretch(strong.V, statedAt.V, now.V)),
-		stated.As("t_ref"), strong.As("E_a"), now.As("T"), statedAt.As("T_ref"))
+		stated, strong, now, statedAt)
 }

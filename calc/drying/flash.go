@@ -37,9 +37,9 @@ func FlashTime(w *calc.Working, stated calc.Num, ref, now Climate, key string) (
 func flash(w *calc.Working, stated calc.Num, ref, now Climate, key string) (low, high, ratio calc.Num) {
 	ratio, least, most := scale(w, ref, now, key)
 	low = w.Step("Flash-off, shortest", "t_low = t_ref*max(0.5, r_low)", unit.Minute, source.Definition,
-		stated.V*max(Shortest, least.V), stated.As("t_ref"), least.As("r_low"))
+		stated.V*max(Shortest, least.V), stated, least)
 	high = w.Step("Flash-off, longest", "t_high = t_ref*max(0.5, r_high)", unit.Minute, source.Definition,
-		stated.V*max(Shortest, most.V), stated.As("t_ref"), most.As("r_high"))
+		stated.V*max(Shortest, most.V), stated, most)
 	if w == nil {
 		return low, high, ratio
 	}
@@ -58,7 +58,7 @@ func scale(w *calc.Working, ref, now Climate, key string) (ratio, least, most ca
 	with := volatility(w, key)
 	before := w.Model("Model film in the data sheet's air", modelled, unit.Minute, balance, sheet/60, append(ref.args(key), with...)...)
 	after := w.Model("Model film in this air", modelled, unit.Minute, balance, today/60, append(now.args(key), with...)...)
-	ratio = w.Step("Change of the time", "r = t_now/t_sheet", unit.One, source.Definition, after.V/before.V, after.As("t_now"), before.As("t_sheet"))
+	ratio = w.Step("Change of the time", "r = t_now/t_sheet", unit.One, source.Definition, after.V/before.V, after, before)
 	r, n := ref.place(key), now.place(key)
 	smallest, largest := ratio.V, ratio.V
 	try := func(l liquid, s setup) {
@@ -90,7 +90,7 @@ func volatility(w *calc.Working, key string) []calc.Arg {
 	B := w.Constant("Antoine constant B", unit.Kelvin, l.from, l.antoine.B)
 	C := w.Constant("Antoine constant C", unit.Kelvin, l.from, l.antoine.C)
 	p := w.Step("Vapour pressure of the solvent at 20 °C", "p_s = pow(10, A - B/(293.15 + C))", unit.Pascal, l.from,
-		l.pressure(20+kelvin), A.As("A"), B.As("B"), C.As("C"))
+		l.pressure(20+kelvin), A, B, C)
 	return []calc.Arg{p.As("p_s")}
 }
 

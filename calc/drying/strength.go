@@ -16,10 +16,10 @@ func Strength(w *calc.Working, air, humidity, pressure calc.Num) calc.Num {
 	bulb := climate.WetBulbLiquidOf(w, air, pw, pressure)
 	wet := climate.SaturationLiquid(w, bulb)
 	D := w.Step("Diffusivity of water vapour", "D = 22600000*pow(((t + t_w)/2 + 273.15)/273.15, 1.81)*101325/p", unit.SquareMicronPerSec, diffusion,
-		vapourDiffusivity((air.V+bulb.V)/2, pressure.V), air.As("t"), bulb.As("t_w"), pressure.As("p"))
+		vapourDiffusivity((air.V+bulb.V)/2, pressure.V), air, bulb, pressure)
 	return w.Step("Drying strength of the air", "E = 8*D*(p_sw/(461.52*(t_w + 273.15)) - p_w/(461.52*(t + 273.15)))/998", unit.SquareMicronPerSec, dropLaw,
 		8*D.V*(wet.V/(461.52*(bulb.V+kelvin))-pw.V/(461.52*(air.V+kelvin)))/998,
-		D.As("D"), wet.As("p_sw"), bulb.As("t_w"), pw.As("p_w"), air.As("t"))
+		D, wet, bulb, pw, air)
 }
 
 // vapourDiffusivity of water in air of t °C and p Pa, in µm²/s. Good to some 5 % from -40 to 40 °C.

@@ -26,7 +26,7 @@ const lossSpread = 25
 // of all jobs take more. Valid for area, dft > 0 and 0 < vs, te <= 100. (1 m² × 1 µm is 1 mL.)
 func Demand(w *calc.Working, area, dft, vs, te calc.Num) calc.Num {
 	return w.Step("Paint through the gun", "q = A * DFT / (VS / 100) / (TE / 100)", unit.Millilitre, source.Definition,
-		area.V*dft.V/(vs.V/100)/(te.V/100), area.As("A"), dft.As("DFT"), vs.As("VS"), te.As("TE"))
+		area.V*dft.V/(vs.V/100)/(te.V/100), area, dft, vs, te)
 }
 
 // ToMix is how much to mix so as to run short in no more than 100−confidence jobs of a hundred, and how much is
@@ -39,12 +39,12 @@ func ToMix(w *calc.Working, demand, losses, filmSpread, transferSpread, confiden
 	mean, spread := need(w, demand, losses, filmSpread, transferSpread)
 	p, m, s := confidence.V, mean.V, spread.V
 	z := w.Solve("Standard deviations above the middle", "z", "0.5 * (1 + erf(z / sqrt(2))) = p / 100", unit.One, source.LogNormal,
-		math.Sqrt2*math.Erfinv(2*p/100-1), confidence.As("p"))
+		math.Sqrt2*math.Erfinv(2*p/100-1), confidence)
 	amount = w.Step("Amount to mix", "Q = m * exp(z * s_2 - s_2 * s_2 / 2)", unit.Millilitre, moments,
-		m*math.Exp(z.V*s-s*s/2), mean.As("m"), z.As("z"), spread.As("s_2"))
+		m*math.Exp(z.V*s-s*s/2), mean, z, spread)
 	leftover = w.Step("Left over on average", "L = max(0, Q * p / 100 - m * 0.5 * (1 + erf((z - s_2) / sqrt(2))))", unit.Millilitre, partial,
 		max(0, amount.V*p/100-m*0.5*(1+math.Erf((z.V-s)/math.Sqrt2))),
-		amount.As("Q"), confidence.As("p"), mean.As("m"), z.As("z"), spread.As("s_2"))
+		amount, confidence, mean, z, spread)
 	return amount, leftover
 }
 
@@ -52,18 +52,18 @@ func ToMix(w *calc.Working, demand, losses, filmSpread, transferSpread, confiden
 func need(w *calc.Working, demand, losses, filmSpread, transferSpread calc.Num) (mean, spread calc.Num) {
 	s := w.Step("Spread of the demand, as a logarithm", "s = sqrt(ln(1 + pow(u_f / 100, 2)) + ln(1 + pow(u_t / 100, 2)))", unit.One, products,
 		math.Sqrt(math.Log(1+math.Pow(filmSpread.V/100, 2))+math.Log(1+math.Pow(transferSpread.V/100, 2))),
-		filmSpread.As("u_f"), transferSpread.As("u_t"))
+		filmSpread, transferSpread)
 	m1 := w.Step("Mean demand", "m_1 = q * exp(s * s / 2)", unit.Millilitre, products,
-		demand.V*math.Exp(s.V*s.V/2), demand.As("q"), s.As("s"))
+		demand.V*math.Exp(s.V*s.V/2), demand, s)
 	d1 := w.Step("Standard deviation of the demand", "d_1 = m_1 * sqrt(exp(s * s) - 1)", unit.Millilitre, products,
-		m1.V*math.Sqrt(math.Exp(s.V*s.V)-1), m1.As("m_1"), s.As("s"))
+		m1.V*math.Sqrt(math.Exp(s.V*s.V)-1), m1, s)
 	u := w.Constant("Losses vary by", unit.Percent, source.CommonPractice, lossSpread)
 	mH := w.Step("Mean losses", "m_H = H * sqrt(1 + pow(u_H / 100, 2))", unit.Millilitre, products,
-		losses.V*math.Sqrt(1+math.Pow(u.V/100, 2)), losses.As("H"), u.As("u_H"))
+		losses.V*math.Sqrt(1+math.Pow(u.V/100, 2)), losses, u)
 	mean = w.Step("Mean of demand and losses", "m = m_1 + m_H", unit.Millilitre, moments,
-		m1.V+mH.V, m1.As("m_1"), mH.As("m_H"))
+		m1.V+mH.V, m1, mH)
 	spread = w.Step("Spread of both, as a logarithm", "s_2 = sqrt(ln(1 + (d_1 * d_1 + pow(m_H * u_H / 100, 2)) / (m * m)))", unit.One, moments,
 		math.Sqrt(math.Log(1+(d1.V*d1.V+math.Pow(mH.V*u.V/100, 2))/(mean.V*mean.V))),
-		d1.As("d_1"), mH.As("m_H"), u.As("u_H"), mean.As("m"))
+		d1, mH, u, mean)
 	return mean, spread
 }

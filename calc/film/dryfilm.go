@@ -34,5 +34,5 @@ func Dry(w *calc.Working, wet, vs calc.Num) calc.Num { return dry(w, dryCoat.Lab
 
 func dry(w *calc.Working, label string, wet, vs calc.Num) calc.Num {
 	return w.Step(label, "DFT = WFT * VS / 100", unit.Micrometre, wetToDry,
-		wet.V*vs.V/100, wet.As("WFT"), vs.As("VS"))
+		wet.V*vs.V/100, wet, vs)
 }

@@ -68,5 +68,5 @@ func SprayedSolids(w *calc.Working, vs calc.Num, parts []float64, thinnerLast bo
 	all, last := calc.N(sum, unit.PartsByVolume), calc.N(parts[len(parts)-1], unit.PartsByVolume)
 	all.Label, last.Label = "All parts of the mix", "Its last part"
 	return w.Step(sprayedSolids.Label, "VS_mix = VS * (sum - last) / sum", unit.Percent, thinned,
-		vs.V*(sum-last.V)/sum, vs.As("VS"), all.As("sum"), last.As("last"))
+		vs.V*(sum-last.V)/sum, vs, all, last)
 }

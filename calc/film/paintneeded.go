@@ -24,7 +24,7 @@ var PaintNeeded = calc.Calculator{
 			return
 		}
 		one, n := w.Given(partArea), w.Given(field.Count)
-		all := w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n.As("N"), one.As("A_1"))
+		all := w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one)
 		demand := Demand(w, all, w.Given(field.DryFilm), vs, w.Given(field.TransferEfficiency))
 		amount, leftover := ToMix(w, demand, w.Given(field.Losses), w.Given(field.FilmSpread), w.Given(field.TransferSpread), w.Given(field.Confidence))
 		w.Result(paintDemand, demand)

@@ -38,11 +38,11 @@ var (
 // nothing lost: a litre spread 1 µm thick covers 1000 m². Valid for 0 < vs <= 100, dft > 0.
 func SpreadingRate(w *calc.Working, vs, dft calc.Num) calc.Num {
 	return w.Step("Theoretical spreading rate", "SR = 1000 * (VS / 100) / DFT", unit.SquareMetrePerLitre, source.Definition,
-		1000*(vs.V/100)/dft.V, vs.As("VS"), dft.As("DFT"))
+		1000*(vs.V/100)/dft.V, vs, dft)
 }
 
 // SprayedRate is the spreading rate in m²/L when te percent of the sprayed solids stays on the part.
 func SprayedRate(w *calc.Working, rate, te calc.Num) calc.Num {
 	return w.Step("Spreading rate when sprayed", "SR_s = SR * TE / 100", unit.SquareMetrePerLitre, source.Definition,
-		rate.V*te.V/100, rate.As("SR"), te.As("TE"))
+		rate.V*te.V/100, rate, te)
 }

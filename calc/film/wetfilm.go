@@ -44,7 +44,7 @@ var (
 // sprayed mix in percent. Valid for any dft > 0, 0 < vs <= 100, n >= 1.
 func Wet(w *calc.Working, dft, vs, n calc.Num) calc.Num {
 	return w.Step("Wet film of one coat", "WFT = DFT / n / (VS / 100)", unit.Micrometre, wetToDry,
-		dft.V/n.V/(vs.V/100), dft.As("DFT"), n.As("n"), vs.As("VS"))
+		dft.V/n.V/(vs.V/100), dft, n, vs)
 }
 
 // Comb is which teeth of a comb, in µm, a wet film in µm wets and leaves dry, where the teeth stand at multiples
@@ -53,8 +53,8 @@ func Wet(w *calc.Working, dft, vs, n calc.Num) calc.Num {
 func Comb(w *calc.Working, wet, step calc.Num) (wetTooth, dryTooth calc.Num) {
 	// A film that reaches a tooth but for a rounding error wets it.
 	wetTooth = w.Step("Last tooth wetted", "last = floor(WFT / step + 0.000001) * step", unit.Micrometre, notches,
-		math.Floor(wet.V/step.V+0.000001)*step.V, wet.As("WFT"), step.As("step"))
+		math.Floor(wet.V/step.V+0.000001)*step.V, wet, step)
 	dryTooth = w.Step("First tooth dry", "next = last + step", unit.Micrometre, combTeeth,
-		wetTooth.V+step.V, wetTooth.As("last"), step.As("step"))
+		wetTooth.V+step.V, wetTooth, step)
 	return wetTooth, dryTooth
 }

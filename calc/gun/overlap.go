@@ -66,7 +66,7 @@ func strokeOverlap(w *calc.Working) {
 // the edge gets its full film, both in mm, from the fan's width in mm and the overlap in percent. Below 0 the
 // first stroke's middle is on the panel.
 func Strokes(w *calc.Working, fan, overlap calc.Num) (gap, first calc.Num) {
-	gap = w.Step("From stroke to stroke", "s = w * (1 - o / 100)", unit.Millimetre, source.Definition, fan.V*(1-overlap.V/100), fan.As("w"), overlap.As("o"))
-	first = w.Step("First stroke’s middle beyond the edge", "b = w * (o / 100 - 1 / 2)", unit.Millimetre, source.Definition, fan.V*(overlap.V/100-0.5), fan.As("w"), overlap.As("o"))
+	gap = w.Step("From stroke to stroke", "s = w * (1 - o / 100)", unit.Millimetre, source.Definition, fan.V*(1-overlap.V/100), fan, overlap)
+	first = w.Step("First stroke’s middle beyond the edge", "b = w * (o / 100 - 1 / 2)", unit.Millimetre, source.Definition, fan.V*(overlap.V/100-0.5), fan, overlap)
 	return gap, first
 }

@@ -15,14 +15,14 @@ import (
 func FilmPerPass(w *calc.Working, delivery, te, fan, overlap, speed calc.Num) calc.Num {
 	return w.Step("Wet film of one pass", "h = Q / 60 * (TE / 100) / (w / 1000 * (1 - o / 100) * v)", unit.Micrometre, source.Definition,
 		delivery.V/60*(te.V/100)/(fan.V/1000*(1-overlap.V/100)*speed.V),
-		delivery.As("Q"), te.As("TE"), fan.As("w"), overlap.As("o"), speed.As("v"))
+		delivery, te, fan, overlap, speed)
 }
 
 // Passes is how many passes of perPass make wetCoat, both in µm, and the nearest whole number, at least 1: the
 // gun's speed then has to change least.
 func Passes(w *calc.Working, wetCoat, perPass calc.Num) (exact, whole calc.Num) {
-	exact = w.Step("Passes at this speed", "n = WFT / h", unit.One, source.Definition, wetCoat.V/perPass.V, wetCoat.As("WFT"), perPass.As("h"))
-	whole = w.Step("Whole passes", "N = max(1, round(n))", unit.One, source.Definition, math.Max(1, math.Round(exact.V)), exact.As("n"))
+	exact = w.Step("Passes at this speed", "n = WFT / h", unit.One, source.Definition, wetCoat.V/perPass.V, wetCoat, perPass)
+	whole = w.Step("Whole passes", "N = max(1, round(n))", unit.One, source.Definition, math.Max(1, math.Round(exact.V)), exact)
 	return exact, whole
 }
 
@@ -31,12 +31,12 @@ func Passes(w *calc.Working, wetCoat, perPass calc.Num) (exact, whole calc.Num) 
 func SpeedFor(w *calc.Working, delivery, te, fan, overlap, wetCoat, passes calc.Num) calc.Num {
 	return w.Step("Speed for whole passes", "v = Q / 60 * (TE / 100) * N / (w / 1000 * (1 - o / 100) * WFT)", unit.MetrePerSecond, source.Definition,
 		delivery.V/60*(te.V/100)*passes.V/(fan.V/1000*(1-overlap.V/100)*wetCoat.V),
-		delivery.As("Q"), te.As("TE"), passes.As("N"), fan.As("w"), overlap.As("o"), wetCoat.As("WFT"))
+		delivery, te, passes, fan, overlap, wetCoat)
 }
 
 // SprayTime is how many minutes it takes to spray a volume in mL with a delivery in mL/min, when the trigger is
 // pulled for a share of the time in percent.
 func SprayTime(w *calc.Working, volume, delivery, triggerShare calc.Num) calc.Num {
 	return w.Step("Spraying takes", "t = V / Q / (k / 100)", unit.Minute, source.Definition,
-		volume.V/delivery.V/(triggerShare.V/100), volume.As("V"), delivery.As("Q"), triggerShare.As("k"))
+		volume.V/delivery.V/(triggerShare.V/100), volume, delivery, triggerShare)
 }

@@ -46,12 +46,12 @@ func StartPressure(w *calc.Working, kind string, ref, most calc.Num, refAir, ref
 
 func follow(w *calc.Working, m, ref, now, then calc.Num) calc.Num {
 	return w.Step("Pressure that the air asks for", "P_air = P_ref / pow(max(E / E_ref, 0.01), m)", unit.PSI, lowered,
-		ref.V/math.Pow(math.Max(now.V/then.V, leastDrying), m.V), ref.As("P_ref"), now.As("E"), then.As("E_ref"), m.As("m"))
+		ref.V/math.Pow(math.Max(now.V/then.V, leastDrying), m.V), ref, now, then, m)
 }
 
 func clamp(w *calc.Working, ref, most, asked calc.Num) calc.Num {
 	low := w.Constant("Lowest that still breaks paint up", unit.PSI, capLow, lowestPressure)
 	return w.Step("Start pressure, to the nearest half psi", "P = min(floor(2 * P_max) / 2, round(2 * max(P_air, min(P_low, P_ref))) / 2)", unit.PSI, source.Definition,
 		math.Min(math.Floor(2*most.V)/2, math.Round(2*math.Max(asked.V, math.Min(low.V, ref.V)))/2),
-		most.As("P_max"), asked.As("P_air"), low.As("P_low"), ref.As("P_ref"))
+		most, asked, low, ref)
 }

@@ -47,7 +47,7 @@ func pressureToday(w *calc.Working) {
 
 	m, _ := exponent(w, kind)
 	now, then := drying.Strength(w, air, humidity, sea), drying.Strength(w, refAir, refHumidity, sea)
-	ratio := w.Step("Air dries drops, against ordinary air", "r = E / E_ref", unit.One, source.Definition, now.V/then.V, now.As("E"), then.As("E_ref"))
+	ratio := w.Step("Air dries drops, against ordinary air", "r = E / E_ref", unit.One, source.Definition, now.V/then.V, now, then)
 	asked := follow(w, m, ref, now, then)
 	start := clamp(w, ref, most, asked)
 	w.Result(startPressure, start)

@@ -141,11 +141,11 @@ func (c *coat) amount(j *job) bool {
 func (c *coat) record(j *job, n int) {
 	g := j.gun
 	count := calc.N(float64(n), unit.One).Called("Cups")
-	lost := j.Step("Lost in all cups", "H = H_1 * n", unit.Millilitre, source.Definition, g.losses.V*count.V, g.losses.As("H_1"), count.As("n"))
+	lost := j.Step("Lost in all cups", "H = H_1 * n", unit.Millilitre, source.Definition, g.losses.V*count.V, g.losses, count)
 	c.mix, c.left = film.ToMix(j.Working, c.demand, lost, g.filmSpread, g.transferSpread, g.confidence)
 	for i := range c.cups {
 		v := calc.N(c.cups[i].spray, unit.Millilitre).Called("Sprayed from this cup")
-		c.cups[i].volume = j.Step("Mix in this cup", "V = V_s + H", unit.Millilitre, source.Definition, v.V+g.losses.V, v.As("V_s"), g.losses.As("H"))
+		c.cups[i].volume = j.Step("Mix in this cup", "V = V_s + H", unit.Millilitre, source.Definition, v.V+g.losses.V, v, g.losses)
 	}
 }
 

@@ -28,7 +28,7 @@ func (j *job) readParts() {
 			continue
 		}
 		n := row.Given(field.Count)
-		all := j.Step("Area of all "+row.Words(field.PartName), "A_all = A * N", unit.SquareMetre, source.Definition, one.V*n.V, one.As("A"), n.As("N"))
+		all := j.Step("Area of all "+row.Words(field.PartName), "A_all = A * N", unit.SquareMetre, source.Definition, one.V*n.V, one, n)
 		row.Describe(area.Describe(row, one))
 		j.parts = append(j.parts, part{row.Words(field.PartName), fold(row.Words(field.Colour)), all})
 	}
@@ -49,7 +49,7 @@ func (j *job) areaOf(colour string) calc.Num {
 		case !sum.Given():
 			sum = p.area
 		default:
-			sum = j.Step("Area so far", "A = A_1 + A_2", unit.SquareMetre, source.Definition, sum.V+p.area.V, sum.As("A_1"), p.area.As("A_2"))
+			sum = j.Step("Area so far", "A = A_1 + A_2", unit.SquareMetre, source.Definition, sum.V+p.area.V, sum, p.area)
 		}
 	}
 	return sum

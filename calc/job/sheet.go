@@ -69,12 +69,12 @@ func (s *sheet) later(label string, a, b calc.Num) calc.Num {
 	if a.V == b.V {
 		return a
 	}
-	return s.Step(label, "t = max(a, b)", unit.Minute, source.Definition, max(a.V, b.V), a.As("a"), b.As("b"))
+	return s.Step(label, "t = max(a, b)", unit.Minute, source.Definition, max(a.V, b.V), a, b)
 }
 
 // after is a time some minutes after another.
 func (s *sheet) after(label string, t, minutes calc.Num) calc.Num {
-	return s.Step(label, "t = a + b", unit.Minute, source.Definition, t.V+minutes.V, t.As("a"), minutes.As("b"))
+	return s.Step(label, "t = a + b", unit.Minute, source.Definition, t.V+minutes.V, t, minutes)
 }
 
 // product puts one product on: rinse, then cup by cup with flash-off between coats, then what dries it.
@@ -114,7 +114,7 @@ func (s *sheet) add(e event) {
 // last may start.
 func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 	start := s.Step("Start mixing", "t = max(free, ready - m)", unit.Minute, source.Definition,
-		max(s.free.V, ready.V-s.gun.mixTime.V), s.free.As("free"), ready.As("ready"), s.gun.mixTime.As("m"))
+		max(s.free.V, ready.V-s.gun.mixTime.V), s.free, ready, s.gun.mixTime)
 	mixed := s.after("Cup mixed", start, s.gun.mixTime)
 	e := event{kind: "mix", from: start, until: mixed, product: i, what: calc.Say("Mix {cup}: {v}", calc.Words(s.Voiced(cupNamed(c, k)), "cup"), cup.volume.To(0, "v")),
 		mind: calc.Say("One-pack: no pot life; keep the lid on")}

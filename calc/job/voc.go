@@ -23,7 +23,7 @@ func (j *job) vocAndCost() {
 		if paid.Given() {
 			cost = j.sum("Cost so far", unit.PlainMoney, cost, paid)
 			spare := j.Step("Cost of the left-over", "c = p * V / 1000", unit.PlainMoney, source.Definition, c.Given(field.Price).V*c.left.V/1000,
-				c.Given(field.Price).As("p"), c.left.As("V"))
+				c.Given(field.Price), c.left)
 			waste = j.sum("Cost of left-over so far", unit.PlainMoney, waste, spare)
 		}
 		j.List(vocs, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(c.Given(field.VOC)), calc.Of(limit), calc.Told(says), calc.Of(mass), calc.Of(paid))
@@ -36,7 +36,7 @@ func (j *job) vocAndCost() {
 		a := j.areaOf("")
 		j.Result(costAll, cost)
 		j.Result(costWaste, waste)
-		j.Result(costArea, j.Step("Cost of a square metre", "c = C / A", unit.PricePerSquareMetre, source.Definition, cost.V/a.V, cost.As("C"), a.As("A")))
+		j.Result(costArea, j.Step("Cost of a square metre", "c = C / A", unit.PricePerSquareMetre, source.Definition, cost.V/a.V, cost, a))
 	}
 }
 
@@ -45,7 +45,7 @@ func (j *job) sum(label string, u unit.Unit, sum, x calc.Num) calc.Num {
 	if !sum.Given() {
 		return x
 	}
-	return j.Step(label, "S = a + b", u, source.Definition, sum.V+x.V, sum.As("a"), x.As("b"))
+	return j.Step(label, "S = a + b", u, source.Definition, sum.V+x.V, sum, x)
 }
 
 // materialVOC is grams in a litre of the mix as it is, water counted.
@@ -63,7 +63,7 @@ func (c *coat) cost(j *job) calc.Num {
 	if !price.Given() {
 		return price
 	}
-	return j.Step("Cost of what is mixed", "c = p * V / 1000", unit.PlainMoney, source.Definition, price.V*c.mix.V/1000, price.As("p"), c.mix.As("V"))
+	return j.Step("Cost of what is mixed", "c = p * V / 1000", unit.PlainMoney, source.Definition, price.V*c.mix.V/1000, price, c.mix)
 }
 
 // limit finds what the chosen table allows for this product, and rules on it.

@@ -13,18 +13,22 @@ func MixDensity(w *calc.Working, parts []float64, byWeight bool, densities []cal
 	if byWeight {
 		u, formula = unit.PartsByMass, "rho = ("+terms("r_#", len(parts), " + ")+") / ("+terms("r_# / rho_#", len(parts), " + ")+")"
 	}
-	var args []calc.Arg
+	var nums []calc.Num
 	mass, volume := 0.0, 0.0
 	for i, r := range parts {
 		rho := densities[i]
-		args = append(args, part(parts, i, u).As(sub("r", i)), rho.As(sub("rho", i)))
+		nums = append(nums, part(parts, i, u))
 		if byWeight {
 			mass, volume = mass+r, volume+r/rho.V
 		} else {
+			nums = append(nums, rho)
 			mass, volume = mass+r*rho.V, volume+r
 		}
 	}
-	return w.Step("Density of the mix", formula, unit.KilogramPerLitre, source.AdditiveVolumes, mass/volume, args...)
+	if byWeight {
+		nums = append(nums, densities...)
+	}
+	return w.Step("Density of the mix", formula, unit.KilogramPerLitre, source.AdditiveVolumes, mass/volume, nums...)
 }
 
 // WeightRatio turns the parts of a ratio by volume into parts by weight, from the density (kg/L) of each. The
@@ -49,28 +53,27 @@ func convert(w *calc.Working, by, formula string, from, to unit.Unit, parts []fl
 		r := part(parts, i, from)
 		if i == 0 {
 			kept := formula[:1] + "_1 = r_1"
-			out[i] = w.Step(label+", kept as it is", kept, to, source.Definition, x, r.As("r_1"))
+			out[i] = w.Step(label+", kept as it is", kept, to, source.Definition, x, r)
 			continue
 		}
 		rho := densities[i]
 		out[i] = w.Step(label, each(formula, i), to, source.Definition, x*factor(rho.V, first.V),
-			r.As(sub("r", i)), rho.As(sub("rho", i)), first.As("rho_1"))
+			r, rho, first)
 	}
 	return out
 }
 
 // shares are parts as percentages of all of them.
 func shares(w *calc.Working, by string, ps []calc.Num) []calc.Num {
-	args, all := make([]calc.Arg, len(ps)), 0.0
-	for i, p := range ps {
-		args[i] = p.As(sub("p", i))
+	all := 0.0
+	for _, p := range ps {
 		all += p.V
 	}
 	out := make([]calc.Num, len(ps))
-	sum := w.Step("All parts "+by, adding("S", "p_#", len(ps)), ps[0].Unit, source.Definition, all, args...)
+	sum := w.Step("All parts "+by, adding("S", "p_#", len(ps)), ps[0].Unit, source.Definition, all, ps...)
 	for i, p := range ps {
 		out[i] = w.Step("Share of the "+ordinals[i]+" part "+by, each("s_# = 100 * p_# / S", i), unit.Percent, source.Definition,
-			100*p.V/all, args[i], sum.As("S"))
+			100*p.V/all, p, sum)
 	}
 	return out
 }

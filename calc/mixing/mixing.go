@@ -40,20 +40,20 @@ func split(w *calc.Working, parts []float64, byWeight bool, densities []calc.Num
 	if byWeight {
 		rho = MixDensity(w, parts, true, densities)
 		shareMass(w, cs, parts, densities, w.Step("Weight of the mix", "M = V * rho", unit.Gram, source.Definition,
-			volume.V*rho.V, volume.As("V"), rho.As("rho")))
+			volume.V*rho.V, volume, rho))
 	} else {
 		for i, v := range Volumes(w, parts, volume) {
 			rho := densities[i]
 			cs[i].Part, cs[i].Density, cs[i].Volume = part(parts, i, unit.PartsByVolume), rho, v
 			cs[i].Mass = w.Step("Weight of the "+ordinals[i]+" part", each("m_# = V_# * rho_#", i), unit.Gram, source.Definition,
-				v.V*rho.V, v.As(sub("V", i)), rho.As(sub("rho", i)))
+				v.V*rho.V, v, rho)
 		}
 	}
 	cs[0].Reading = cs[0].Mass
 	for i := 1; i < len(cs); i++ {
 		last, m := cs[i-1].Reading, cs[i].Mass
 		cs[i].Reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + m", unit.Gram, source.Definition,
-			last.V+m.V, last.As("G_before"), m.As("m"))
+			last.V+m.V, last, m)
 	}
 	return cs, rho
 }
@@ -63,9 +63,9 @@ func shareMass(w *calc.Working, cs []Component, parts []float64, densities []cal
 	for i := range cs {
 		r, rho := part(parts, i, unit.PartsByMass), densities[i]
 		m := w.Step("Weight of the "+ordinals[i]+" part", each("m_# = M * r_# / S", i), unit.Gram, source.Definition,
-			whole.V*r.V/all.V, whole.As("M"), r.As(sub("r", i)), all.As("S"))
+			whole.V*r.V/all.V, whole, r, all)
 		v := w.Step("Volume of the "+ordinals[i]+" part", each("V_# = m_# / rho_#", i), unit.Millilitre, source.Definition,
-			m.V/rho.V, m.As(sub("m", i)), rho.As(sub("rho", i)))
+			m.V/rho.V, m, rho)
 		cs[i] = Component{Part: r, Density: rho, Volume: v, Mass: m}
 	}
 }
@@ -77,19 +77,19 @@ func Volumes(w *calc.Working, parts []float64, volume calc.Num) []calc.Num {
 	for i := range parts {
 		r := part(parts, i, unit.PartsByVolume)
 		vs[i] = w.Step("Volume of the "+ordinals[i]+" part", each("V_# = V * r_# / S", i), unit.Millilitre, source.AdditiveVolumes,
-			volume.V*r.V/all.V, volume.As("V"), r.As(sub("r", i)), all.As("S"))
+			volume.V*r.V/all.V, volume, r, all)
 	}
 	return vs
 }
 
 // together is the sum of the parts.
 func together(w *calc.Working, parts []float64, u unit.Unit) calc.Num {
-	args, total := make([]calc.Arg, len(parts)), 0.0
+	nums, total := make([]calc.Num, len(parts)), 0.0
 	for i, x := range parts {
-		args[i] = part(parts, i, u).As(sub("r", i))
+		nums[i] = part(parts, i, u)
 		total += x
 	}
-	return w.Step("All parts together", adding("S", "r_#", len(parts)), u, source.Definition, total, args...)
+	return w.Step("All parts together", adding("S", "r_#", len(parts)), u, source.Definition, total, nums...)
 }
 
 // part is one number of the ratio, which the person typed among others.

@@ -49,7 +49,7 @@ func overPour(w *calc.Working) {
 	reading := summed(w, "Weight in the cup before", "P", "p", poured)
 	for i, m := range masses {
 		reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + a", unit.Gram, source.Definition,
-			reading.V+adds[i].V, reading.As("G_before"), adds[i].As("a"))
+			reading.V+adds[i].V, reading, adds[i])
 		w.List(additions, name(i), calc.Of(m), calc.Of(adds[i]), calc.Of(reading))
 	}
 	w.Result(newTotal, reading)
@@ -66,30 +66,29 @@ func overPour(w *calc.Working) {
 // grows by q, the largest poured/target, so that the ratio holds. It also returns what to add of each. q is 1
 // where nothing was poured over.
 func Corrected(w *calc.Working, targets, poured []calc.Num) (q calc.Num, masses, adds []calc.Num) {
-	var args []calc.Arg
+	var nums []calc.Num
 	worst := 1.0
 	for i, m := range targets {
-		args = append(args, poured[i].As(sub("p", i)), m.As(sub("m", i)))
+		nums = append(nums, poured[i], m)
 		worst = max(worst, poured[i].V/m.V)
 	}
 	formula := "q = max(1, " + terms("p_# / m_#", len(targets), ", ") + ")"
-	q = w.Step("Factor by which the mix grows", formula, unit.One, source.Definition, worst, args...)
+	q = w.Step("Factor by which the mix grows", formula, unit.One, source.Definition, worst, nums...)
 	for i, m := range targets {
 		p := poured[i]
-		grown := w.Step("The "+ordinals[i]+" part must weigh", each("M_# = q * m_#", i), unit.Gram, source.Definition, q.V*m.V, q.As("q"), m.As(sub("m", i)))
+		grown := w.Step("The "+ordinals[i]+" part must weigh", each("M_# = q * m_#", i), unit.Gram, source.Definition, q.V*m.V, q, m)
 		masses = append(masses, grown)
 		adds = append(adds, w.Step("Add of the "+ordinals[i]+" part", each("a_# = max(0, M_# - p_#)", i), unit.Gram, source.Definition,
-			max(0, grown.V-p.V), grown.As(sub("M", i)), p.As(sub("p", i))))
+			max(0, grown.V-p.V), grown, p))
 	}
 	return q, masses, adds
 }
 
 // summed adds masses up.
 func summed(w *calc.Working, label, symbol, term string, ms []calc.Num) calc.Num {
-	args, total := make([]calc.Arg, len(ms)), 0.0
-	for i, m := range ms {
-		args[i] = m.As(sub(term, i))
+	total := 0.0
+	for _, m := range ms {
 		total += m.V
 	}
-	return w.Step(label, adding(symbol, term+"_#", len(ms)), unit.Gram, source.Definition, total, args...)
+	return w.Step(label, adding(symbol, term+"_#", len(ms)), unit.Gram, source.Definition, total, ms...)
 }

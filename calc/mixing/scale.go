@@ -11,7 +11,7 @@ import (
 // Rounded is a scale reading in g as a scale with this step (g, above 0) can show it.
 func Rounded(w *calc.Working, reading, step calc.Num) calc.Num {
 	return w.Step(reading.Label+", as the scale shows it", "R = round(G / d) * d", unit.Gram, source.Definition,
-		math.Round(reading.V/step.V)*step.V, reading.As("G"), step.As("d"))
+		math.Round(reading.V/step.V)*step.V, reading, step)
 }
 
 // RatioError is how far, in percent, any part can be out against the first when every reading is right to half a
@@ -29,5 +29,5 @@ func RatioError(w *calc.Working, cs []Component, step calc.Num) calc.Num {
 		return calc.Num{Unit: unit.Percent}
 	}
 	return w.Step("Worst error of the ratio from the scale's step", "E = ((1 + d / m) / (1 - d / (2 * m_1)) - 1) * 100", unit.Percent, source.Definition,
-		((1+d/light.V)/(1-d/(2*first.V))-1)*100, step.As("d"), light.As("m"), first.As("m_1"))
+		((1+d/light.V)/(1-d/(2*first.V))-1)*100, step, light, first)
 }

@@ -47,8 +47,8 @@ func blendStrength(w *calc.Working) {
 func Blend(w *calc.Working, weak, strong, want, amount calc.Num) (ofWeak, ofStrong calc.Num) {
 	a, b := weak.V, strong.V
 	ofWeak = w.Step("Volume of the weaker one", "V_a = V * (b - w) / (b - a)", unit.Millilitre, source.Alligation,
-		amount.V*(b-want.V)/(b-a), amount.As("V"), strong.As("b"), want.As("w"), weak.As("a"))
+		amount.V*(b-want.V)/(b-a), amount, strong, want, weak)
 	ofStrong = w.Step("Volume of the stronger one", "V_b = V - V_a", unit.Millilitre, source.AdditiveVolumes,
-		amount.V-ofWeak.V, amount.As("V"), ofWeak.As("V_a"))
+		amount.V-ofWeak.V, amount, ofWeak)
 	return ofWeak, ofStrong
 }

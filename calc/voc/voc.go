@@ -27,20 +27,20 @@ var (
 // solvents) and the share of water and exempt solvents in the mix (percent by volume, 0 to below 100).
 func Actual(w *calc.Working, regulatory, waterShare calc.Num) calc.Num {
 	return w.Step("VOC in a litre of the mix", "VOC_a = VOC * (1 - w / 100)", unit.GramPerLitre, content,
-		regulatory.V*(1-waterShare.V/100), regulatory.As("VOC"), waterShare.As("w"))
+		regulatory.V*(1-waterShare.V/100), regulatory, waterShare)
 }
 
 // Emitted is the VOC in g that a volume (mL) of mix puts into the air, from its actual content (g/L). All of it
 // counts, also what lands on the part: it leaves as the film dries.
 func Emitted(w *calc.Working, volume, actual calc.Num) calc.Num {
-	return w.Step("VOC given off", "m = V / 1000 * VOC_a", unit.Gram, contentBy, volume.V/1000*actual.V, volume.As("V"), actual.As("VOC_a"))
+	return w.Step("VOC given off", "m = V / 1000 * VOC_a", unit.Gram, contentBy, volume.V/1000*actual.V, volume, actual)
 }
 
 // PerSolids is VOC in g for each litre of solids, from the regulatory content (g/L) and the density (kg/L) of
 // the solvents, which fill what the solids do not. The content must be below the density.
 func PerSolids(w *calc.Working, regulatory, density calc.Num) calc.Num {
 	return w.Step("VOC for each litre of solids", "S = VOC / (1 - VOC / (1000 * D))", unit.GramPerLitre, perSolids,
-		regulatory.V/(1-regulatory.V/(1000*density.V)), regulatory.As("VOC"), density.As("D"))
+		regulatory.V/(1-regulatory.V/(1000*density.V)), regulatory, density)
 }
 
 // Blend is the actual and the regulatory content (g/L) of a mix of parts: their volumes (mL), regulatory contents
@@ -53,17 +53,17 @@ func Blend(w *calc.Working, volumes, regulatory, waters []calc.Num) (mixed, actu
 		left := v
 		if waters[i].Given() {
 			left = w.Step("Volume without water and exempt solvents", "V_d = V * (1 - w / 100)", unit.Millilitre, content,
-				v.V*(1-waters[i].V/100), v.As("V"), waters[i].As("w"))
+				v.V*(1-waters[i].V/100), v, waters[i])
 		}
-		held := w.Step("VOC in this part", "m = V_d / 1000 * VOC", unit.Gram, content, left.V/1000*regulatory[i].V, left.As("V_d"), regulatory[i].As("VOC"))
+		held := w.Step("VOC in this part", "m = V_d / 1000 * VOC", unit.Gram, content, left.V/1000*regulatory[i].V, left, regulatory[i])
 		all, dry, grams = all+v.V, dry+left.V, grams+held.V
 		whole, counted, heldBy = append(whole, v), append(counted, left), append(heldBy, held)
 	}
 	mass = total(w, "VOC in the whole mix", "m", unit.Gram, grams, heldBy)
 	volume := total(w, "Volume of the mix", "V", unit.Millilitre, all, whole)
 	without := total(w, "Volume without water and exempt solvents", "V_d", unit.Millilitre, dry, counted)
-	mixed = w.Step("VOC of the mix, less water and exempt solvents", "VOC = 1000 * m / V_d", unit.GramPerLitre, content, 1000*grams/dry, mass.As("m"), without.As("V_d"))
-	actual = w.Step("VOC in a litre of the mix", "VOC_a = 1000 * m / V", unit.GramPerLitre, content, 1000*grams/all, mass.As("m"), volume.As("V"))
+	mixed = w.Step("VOC of the mix, less water and exempt solvents", "VOC = 1000 * m / V_d", unit.GramPerLitre, content, 1000*grams/dry, mass, without)
+	actual = w.Step("VOC in a litre of the mix", "VOC_a = 1000 * m / V", unit.GramPerLitre, content, 1000*grams/all, mass, volume)
 	return mixed, actual, mass
 }
 
@@ -71,20 +71,20 @@ func Blend(w *calc.Working, volumes, regulatory, waters []calc.Num) (mixed, actu
 // holds more than the limit: voc <= limit < thinner, all less water and exempt solvents, which the mix has none of.
 func Thinner(w *calc.Working, volume, voc, thinner, limit calc.Num) calc.Num {
 	return w.Step("Most thinner", "y = V * (L - VOC) / (c - L)", unit.Millilitre, content,
-		volume.V*(limit.V-voc.V)/(thinner.V-limit.V), volume.As("V"), limit.As("L"), voc.As("VOC"), thinner.As("c"))
+		volume.V*(limit.V-voc.V)/(thinner.V-limit.V), volume, limit, voc, thinner)
 }
 
 // MultiStage is the average VOC content (g/L) that the US rule gives a topcoat of base, mid-coats and clear: the
 // clear counts twice.
 func MultiStage(w *calc.Working, base calc.Num, mids []calc.Num, clear calc.Num) calc.Num {
-	formula, args, sum := "VOC_ms = (bc", []calc.Arg{base.As("bc")}, base.V
+	formula, args, sum := "VOC_ms = (bc", []calc.Num{base}, base.V
 	for i, mid := range mids {
 		symbol := "mc_" + string(rune('1'+i))
-		formula, args, sum = formula+" + "+symbol, append(args, mid.As(symbol)), sum+mid.V
+		formula, args, sum = formula+" + "+symbol, append(args, mid), sum+mid.V
 	}
 	m := calc.N(float64(len(mids)), unit.One)
 	m.Label = "Number of mid-coats"
 	formula += " + 2 * cc) / (M + 3)"
 	return w.Step("Average VOC of the stages", formula, unit.GramPerLitre, multiStage,
-		(sum+2*clear.V)/(m.V+3), append(args, clear.As("cc"), m.As("M"))...)
+		(sum+2*clear.V)/(m.V+3), append(args, clear, m)...)
 }
