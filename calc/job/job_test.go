@@ -1,0 +1,144 @@
+package job
+
+import (
+	"maps"
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"spraywright/calc"
+)
+
+// demo is the invented job of the workshop.
+func demo(t testing.TB) calc.Form {
+	text, err := os.ReadFile("../../testdata/demo/job.txt")
+	require.NoError(t, err)
+	return calc.ParseForm(string(text))
+}
+
+func with(form calc.Form, pairs ...string) calc.Form {
+	form = maps.Clone(form)
+	for i := 0; i < len(pairs); i += 2 {
+		form[pairs[i]] = pairs[i+1]
+	}
+	return form
+}
+
+func list(r calc.Report, key string) []map[string]calc.Figure {
+	var rows []map[string]calc.Figure
+	for _, l := range r.Lists {
+		if l.Key != key {
+			continue
+		}
+		for _, row := range l.Rows {
+			cells := map[string]calc.Figure{}
+			for _, f := range row {
+				cells[f.Key] = f
+			}
+			rows = append(rows, cells)
+		}
+	}
+	return rows
+}
+
+func figure(t testing.TB, r calc.Report, key string) float64 {
+	for _, f := range r.Figures {
+		if f.Key == key {
+			return f.Value
+		}
+	}
+	t.Fatalf("no %s", key)
+	return 0
+}
+
+func TestTheDemoHasACard(t *testing.T) {
+	r := Job.Run(demo(t))
+	require.Empty(t, r.Problems)
+	assert.Equal(t, calc.Go, r.Verdict[0].Level)
+	assert.Len(t, list(r, "amounts"), 4)
+	assert.NotEmpty(t, list(r, "timeline"))
+	assert.Len(t, r.Rows, 6, "every row reads as a sentence")
+	assert.Contains(t, strings.Join(r.Cautions, " "), "air-fed")
+}
+
+// A painter who has only read the thermometer already gets the verdict on condensation.
+func TestTheVerdictComesWithTheAirAlone(t *testing.T) {
+	r := Job.Run(calc.Form{"air": "29", "humidity": "90", "panel": "28", "air_speed": "0.2"})
+	require.NotEmpty(t, r.Verdict)
+	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
+	assert.Empty(t, r.Lists)
+	for _, p := range r.Problems {
+		assert.Equal(t, calc.Missing, p.Code, p.Error())
+		assert.NotEqual(t, "Air", p.Place, p.Error())
+	}
+}
+
+func TestEveryMillilitreMixedIsSprayedOrLost(t *testing.T) {
+	form := demo(t)
+	r := Job.Run(form)
+	const losses = 40 // mL a cup, as the demo leaves it
+	mixed := map[string]float64{}
+	for _, e := range list(r, "timeline") {
+		if name, rest, ok := strings.Cut(e["step"].Text, ", "); ok && strings.HasPrefix(name, "Mix ") {
+			_, volume, _ := strings.Cut(rest, ": ")
+			v, err := strconv.ParseFloat(strings.TrimSuffix(volume, "\u202fmL"), 64)
+			require.NoError(t, err)
+			mixed[strings.TrimPrefix(name, "Mix ")] += v
+		}
+	}
+	for _, a := range list(r, "amounts") {
+		name := a["product"].Text
+		assert.InDelta(t, a["to_mix"].Value, mixed[name], 3, "the cups of %s hold what is to be mixed", name)
+		assert.Greater(t, a["to_mix"].Value, a["demand"].Value+losses*a["cups"].Value, "95 %% sure is more than the film needs")
+	}
+}
+
+func TestWhatCannotBeTrueTogetherIsSaidOnItsRow(t *testing.T) {
+	for _, tt := range []struct{ key, value, field, says string }{
+		{"coat.2.on_colour", "blue", "coat.2.on_colour", "fits no part"},
+		{"coat.1.density_c", "", "coat.1.density_c", "is blank"},
+		{"coat.1.latest_recoat", "0.1", "coat.1.latest_recoat", "before the flash-off"},
+		{"coat.1.air_lowest", "36", "coat.1.air_highest", "not above"},
+		{"coat.1.ratio", "5:4:3:2:1", "coat.1.ratio", "five parts"},
+		{"coat.4.pot_life_second", "", "coat.4.pot_life_second", "is blank"},
+		{"pressure", "30", "pressure", "above the gun's rated"},
+		{"losses", "1000", "losses", "as much as the cup holds"},
+		{"coat.1.pot_life", "2", "coat.1.pot_life", ""},
+		{"part.1.count", "1e9", "part.1.count", ""},
+	} {
+		r := Job.Run(with(demo(t), tt.key, tt.value))
+		require.NotEmpty(t, r.Problems, tt.key)
+		assert.Equal(t, tt.field, r.Problems[0].Field)
+		assert.Contains(t, r.Problems[0].Message, tt.says)
+	}
+}
+
+func TestAProductOutsideItsLimitsStops(t *testing.T) {
+	r := Job.Run(with(demo(t), "coat.1.air_highest", "25"))
+	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
+	assert.Contains(t, r.Verdict[0].Why, "over the 25")
+	r = Job.Run(with(demo(t), "coat.2.humidity_highest", "60"))
+	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
+	assert.Contains(t, r.Verdict[0].Do, "Heat the air to 32")
+	r = Job.Run(with(demo(t), "coat.4.voc", "421"))
+	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
+	assert.Contains(t, r.Verdict[0].Why, "over the limit of 420")
+}
+
+// More of anything that takes paint never takes less of it.
+func TestMoreAreaTakesMorePaint(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 8))
+	for range 60 {
+		n := 1 + r.IntN(60)
+		few, many := Job.Run(with(demo(t), "part.1.count", strconv.Itoa(n))), Job.Run(with(demo(t), "part.1.count", strconv.Itoa(n+1+r.IntN(9))))
+		require.Empty(t, few.Problems)
+		require.Empty(t, many.Problems)
+		assert.Greater(t, figure(t, many, "to_mix_all"), figure(t, few, "to_mix_all"))
+		assert.Greater(t, figure(t, many, "emitted_all"), figure(t, few, "emitted_all"))
+	}
+}
