@@ -108,6 +108,20 @@ func TestFunctionsWorkWithoutAWorking(t *testing.T) {
 	assert.Equal(t, 5.0, w.Constant("Five", unit.One, source.Definition, 5).V)
 }
 
+func TestAFormulaAndItsNumbersPairUp(t *testing.T) {
+	two := calc.N(2, unit.One)
+	try := func(formula string, nums ...calc.Num) func() {
+		c := echo(unit.Millimetre)
+		c.Work = func(w *calc.Working) {
+			w.Result(c.Outputs[0], w.Step("Double", formula, unit.Millimetre, source.Definition, 4, nums...))
+		}
+		return func() { c.Run(calc.Form{"x": "1"}) }
+	}
+	assert.NotPanics(t, try("y = a * min(a, pi) + 1.5e3 * ρ_1", two, two))
+	assert.Panics(t, try("y = a * b", two))
+	assert.Panics(t, try("y = a * a", two, two))
+}
+
 // Whatever a link holds, the reader of the page gets an answer or problems in words.
 func FuzzRun(f *testing.F) {
 	for _, s := range []string{"temp=20&how=long&reach=½ ft&times=2&part.1.name=Lid&part.1.shape=disc", "part.1.shape=strip&part.1.length=9&part.length.unit=ft", "units=us&temp=68F&warmer.unit=degC", "temp=-0&rise=,&times=1/1"} {

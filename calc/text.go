@@ -51,25 +51,32 @@ func Words(words, name string) Arg { return Arg{Name: name, Words: words, isWord
 // A voice is how answers are worded: the units a person reads.
 type voice struct{ units map[unit.Quantity]unit.Unit }
 
-// newVoice takes the units to answer in from the form: "units.temperature" if it is there, then the unit that
-// the person typed that quantity in, then what "units" asks for.
+// newVoice takes the units to answer in from the form: the one that "units.temperature" names for a quantity, else
+// what "units" asks for, else the unit that the person typed that quantity in.
 func newVoice(form Form, typed map[unit.Quantity]unit.Unit) voice {
 	v := voice{map[unit.Quantity]unit.Unit{}}
-	for _, u := range unit.All() {
-		if u.US() && form["units"] == "us" {
-			v.units[u.Quantity()] = u
+	switch form["units"] {
+	case "si":
+	case "us":
+		for _, u := range unit.All() {
+			if u.US() {
+				v.units[u.Quantity()] = u
+			}
+		}
+	default:
+		maps.Copy(v.units, typed)
+		if u, ok := typed[unit.Temperature]; ok {
+			v.units[unit.TemperatureDifference] = unit.DiffC
+			if u == unit.DegF {
+				v.units[unit.TemperatureDifference] = unit.DiffF
+			}
 		}
 	}
-	if u, ok := typed[unit.Temperature]; ok {
-		v.units[unit.TemperatureDifference] = unit.DiffC
-		if u == unit.DegF {
-			v.units[unit.TemperatureDifference] = unit.DiffF
-		}
-	}
-	maps.Copy(v.units, typed)
-	for _, u := range unit.All() {
-		if form["units."+string(u.Quantity())] == u.ID() {
-			v.units[u.Quantity()] = u
+	for key, id := range form {
+		if quantity, ok := strings.CutPrefix(key, "units."); ok {
+			if u, ok := unit.ByID(id); ok && string(u.Quantity()) == quantity {
+				v.units[u.Quantity()] = u
+			}
 		}
 	}
 	return v

@@ -25,11 +25,12 @@ func (b *bake) fromDoor(w *calc.Working) {
 		return w.Model(label, how, unit.Minute, arrhenius, x, args...)
 	}
 	const sum = "each 0.1 min counts exp(−E/R (1/T − 1/T_ref)), with the metal at T = T_a + (T_0 − T_a) exp(−t/tau), "
-	high := model("Bake at the longest", sum+"the least that E_weak or E_strong gives, until t_ref is reached", oven.TimeFor(least, b.lowest.V, b.time.V), args...)
-	if math.IsInf(high.V, 1) {
+	longest := oven.TimeFor(least, b.lowest.V, b.time.V)
+	if math.IsInf(longest, 1) {
 		w.Reject(field.OvenAir, calc.Beyond, "is too cold: the bake would take more than a week", "Get the oven hotter")
 		return
 	}
+	high := model("Bake at the longest", sum+"the least that E_weak or E_strong gives, until t_ref is reached", longest, args...)
 	low := model("Bake at the shortest", sum+"the most that E_weak or E_strong gives, until t_ref is reached", oven.TimeFor(most, b.lowest.V, b.time.V), args...)
 	w.Result(timeConstant, tau)
 	b.answer(w, low, high, energy)

@@ -88,6 +88,9 @@ func (r *run) try(t *testing.T, c *calc.Calculator) {
 			t.Errorf("panics on %v: %v\n%s", r, p, debug.Stack())
 		}
 	}()
+	if r.random {
+		check.Complete(c, r.form) // what the choices made ask for
+	}
 	r.report, r.steps = c.Steps(r.form)
 }
 
@@ -117,7 +120,6 @@ func (s *sampler) next() calc.Form {
 		}
 		form = base
 	}
-	check.Complete(s.c, form)
 	return form
 }
 

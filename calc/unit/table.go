@@ -33,6 +33,13 @@ const (
 	Energy                Quantity = "activation-energy"
 	DryingRate            Quantity = "drying-rate" // shrinking of a drop's squared diameter
 	Kelvins               Quantity = "absolute-temperature"
+	Angle                 Quantity = "angle"
+	HeatTransfer          Quantity = "heat-transfer"
+	Space                 Quantity = "space"       // the volume of a room
+	Ventilation           Quantity = "ventilation" // air through a booth or a room
+	MolarMass             Quantity = "molar-mass"
+	VapourShare           Quantity = "vapour-share" // of the air, by volume
+	VapourYield           Quantity = "vapour-yield" // vapour, or air, for a volume of liquid
 )
 
 // Exact factors come from NIST SP 811 (2008), appendix B.
@@ -114,6 +121,17 @@ const (
 	PricePerSquareFoot
 	PartsByVolume
 	PartsByMass
+	Degree
+	WattPerSquareMetreK
+	CubicMetre
+	CubicFoot
+	CubicMetrePerHour
+	CubicMetrePerSecond
+	CubicFootPerMinute
+	GramPerMole
+	PartsPerMillion
+	CubicMetrePerLitre
+	CubicFootPerGallon
 	count
 )
 
@@ -186,4 +204,15 @@ var table = [count]measure{
 	PricePerSquareFoot:  {id: "/ft2", symbol: "a ft²", quantity: AreaPrice, us: true, scale: 1e6 / (foot * foot)},
 	PartsByVolume:       {id: "vol_parts", symbol: "parts by volume", quantity: VolumeParts, scale: 1},
 	PartsByMass:         {id: "mass_parts", symbol: "parts by weight", quantity: MassParts, scale: 1},
+	Degree:              {id: "deg", symbol: "°", quantity: Angle, alias: []string{"deg", "degrees"}, scale: 1},
+	WattPerSquareMetreK: {id: "W/m2K", symbol: "W/(m²·K)", quantity: HeatTransfer, scale: 1},
+	CubicMetre:          {id: "m3", symbol: "m³", quantity: Space, alias: []string{"cbm"}, scale: 1},
+	CubicFoot:           {id: "ft3", symbol: "ft³", quantity: Space, us: true, alias: []string{"cuft", "cu ft"}, scale: foot * foot * foot / 1e9},
+	CubicMetrePerHour:   {id: "m3/h", symbol: "m³/h", quantity: Ventilation, scale: 1},
+	CubicMetrePerSecond: {id: "m3/s", symbol: "m³/s", quantity: Ventilation, scale: 3600},
+	CubicFootPerMinute:  {id: "ft3/min", symbol: "ft³/min", quantity: Ventilation, us: true, alias: []string{"cfm"}, scale: 60 * foot * foot * foot / 1e9},
+	GramPerMole:         {id: "g/mol", symbol: "g/mol", quantity: MolarMass, scale: 1},
+	PartsPerMillion:     {id: "ppm", symbol: "ppm", quantity: VapourShare, scale: 1},
+	CubicMetrePerLitre:  {id: "m3/L", symbol: "m³/L", quantity: VapourYield, scale: 1},
+	CubicFootPerGallon:  {id: "ft3/gal", symbol: "ft³/gal", quantity: VapourYield, us: true, scale: foot * foot * foot / 1e9 / (gallon / 1000)},
 }

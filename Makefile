@@ -1,0 +1,64 @@
+# make run    build the site and serve it on this machine; LAN=1 lets phones in the same network in
+# make test   everything that has to hold
+# The other targets say above them what they are for. Go, and for the tests node and Chromium, are all it takes.
+
+GO ?= go
+OUT ?= dist
+ADDR ?= 127.0.0.1:8080
+FUZZTIME ?= 20s
+
+# Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
+# of it, so that it gets no more than it needs.
+WASM_EXEC = env -i PATH=$$PATH HOME=$$HOME $$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec
+
+.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node
+
+run:
+	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
+
+build:
+	$(GO) run ./site build -out $(OUT)
+
+test: format vet unit wasm browser
+
+format:
+	@unformatted=$$(gofmt -l calc site wasm); if [ -n "$$unformatted" ]; then echo "Run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
+
+vet:
+	$(GO) vet ./...
+	GOOS=js GOARCH=wasm $(GO) vet ./wasm ./site/size/empty
+
+# All tests but those in a browser.
+unit:
+	$(GO) test $$($(GO) list ./... | grep -v /site/browser)
+
+# The calculators' tests once more, compiled to WASM as on the page: its arithmetic may differ in the last bit.
+wasm: need-node
+	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
+
+# The finished site in Chromium. Where there is none, it is installed if this machine can.
+browser:
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && $(GO) test -count=1 ./site/browser
+
+# What a visitor downloads; fails when the core has grown past its limit.
+size:
+	$(GO) run ./site/size
+
+# How long one recalculation takes, on the page's core and natively.
+bench: need-node build
+	node testdata/bench.mjs $(OUT) testdata/demo/job.txt
+	$(GO) test -run='^$$' -bench=. -benchtime=0.2s ./calc/menu
+
+# Random input for every fuzz test, FUZZTIME each.
+fuzz:
+	@for package in $$($(GO) list ./calc/...); do \
+		for target in $$($(GO) test -list='^Fuzz' $$package | grep '^Fuzz'); do \
+			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
+		done; \
+	done
+
+clean:
+	rm -rf $(OUT)
+
+need-node:
+	@command -v node >/dev/null || { echo "This needs node, version 18 or later; it runs the compiled core outside a browser."; exit 1; }

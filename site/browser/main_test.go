@@ -1,0 +1,46 @@
+package browser
+
+import (
+	"context"
+	"os"
+	"slices"
+	"sync"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+)
+
+// atEnd is what to clean up once all tests have run, the last first.
+var atEnd []func()
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	for _, clean := range slices.Backward(atEnd) {
+		clean()
+	}
+	os.Exit(code)
+}
+
+// The browser is started once, by the first test that needs it; each tab has a profile of its own in it.
+var (
+	starting sync.Mutex
+	running  context.Context
+)
+
+func browser(t *testing.T) context.Context {
+	t.Helper()
+	starting.Lock()
+	defer starting.Unlock()
+	if running != nil {
+		return running
+	}
+	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium()), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true))
+	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...) // in a fresh folder, removed at the end
+	ctx, cancel := chromedp.NewContext(allocator)
+	require.NoError(t, chromedp.Do(ctx), "starting %s", chromium())
+	running = ctx
+	atEnd = append(atEnd, stop, cancel, func() { chromedp.Cancel(ctx) })
+	return running
+}
