@@ -1,0 +1,185 @@
+package main
+
+import (
+	"bytes"
+	"embed"
+	"fmt"
+	"io/fs"
+	"maps"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+)
+
+// assets are the parts of the site that are written by hand.
+//
+//go:embed templates scripts styles static
+var assets embed.FS
+
+// A bundle is a finished site: what each file holds, by its slash-separated path.
+type bundle map[string][]byte
+
+// build compiles the core, makes the site and writes it to a folder.
+func build(out string) error {
+	root, err := moduleRoot()
+	if err != nil {
+		return err
+	}
+	core, err := compileCore()
+	if err != nil {
+		return err
+	}
+	runtime, err := wasmRuntime()
+	if err != nil {
+		return err
+	}
+	site, err := assemble(core, runtime, os.DirFS(filepath.Join(root, "testdata")))
+	if err != nil {
+		return err
+	}
+	return site.write(out)
+}
+
+// assemble makes every file of the site from the compiled core, Go's script for it, and testdata with its demo job
+// and published check values.
+func assemble(core, runtime []byte, testdata fs.FS) (bundle, error) {
+	site := bundle{"core.wasm": core, "wasm_exec.js": runtime}
+	for _, add := range []func(bundle) error{addScripts, addStyles, addStatic, addIcons, addDescription, addManifest} {
+		if err := add(site); err != nil {
+			return nil, err
+		}
+	}
+	if err := addPages(site, testdata); err != nil {
+		return nil, err
+	}
+	// Last, because it lists the hashes of all the others.
+	return site, addServiceWorker(site)
+}
+
+func addScripts(site bundle) error {
+	return each("scripts", func(name string, text []byte) {
+		if name != workerTemplate {
+			site["scripts/"+name] = text
+		}
+	})
+}
+
+// addStyles joins the style sheets, in the order of their names, into one.
+func addStyles(site bundle) error {
+	var all bytes.Buffer
+	err := each("styles", func(_ string, text []byte) { all.Write(text) })
+	site["site.css"] = all.Bytes()
+	return err
+}
+
+func addStatic(site bundle) error {
+	return each("static", func(name string, text []byte) { site[name] = text })
+}
+
+// each calls f with every file of one folder of the assets, in order of name.
+func each(folder string, f func(name string, text []byte)) error {
+	entries, err := fs.ReadDir(assets, folder)
+	if err != nil {
+		return err
+	}
+	for _, e := range entries {
+		text, err := fs.ReadFile(assets, folder+"/"+e.Name())
+		if err != nil {
+			return err
+		}
+		f(e.Name(), text)
+	}
+	return nil
+}
+
+// compileCore compiles the calculators for the browser. Go's build cache makes a second call quick.
+func compileCore() ([]byte, error) {
+	dir, err := os.MkdirTemp("", "core")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	file := filepath.Join(dir, "core.wasm")
+	// Without -buildid= and paths the same sources give the same bytes anywhere.
+	cmd := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w -buildid=", "-buildvcs=false", "-o", file, "spraywright/wasm")
+	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	if text, err := cmd.CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("compiling the core: %w\n%s", err, text)
+	}
+	return os.ReadFile(file)
+}
+
+// wasmRuntime is the script that starts a Go program in a browser. It must be of the compiler's own version.
+func wasmRuntime() ([]byte, error) {
+	root, err := goEnv("GOROOT")
+	if err != nil {
+		return nil, err
+	}
+	return os.ReadFile(filepath.Join(root, "lib", "wasm", "wasm_exec.js"))
+}
+
+func moduleRoot() (string, error) {
+	mod, err := goEnv("GOMOD")
+	return filepath.Dir(mod), err
+}
+
+func goEnv(name string) (string, error) {
+	text, err := exec.Command("go", "env", name).Output()
+	if err != nil {
+		return "", fmt.Errorf("go env %s: %w", name, err)
+	}
+	return strings.TrimSpace(string(text)), nil
+}
+
+// write puts the site into a folder and takes out what an earlier build left there. It writes sw.js last, so that
+// a browser never finds a list of files that are not there yet.
+func (site bundle) write(out string) error {
+	if err := refuseStrange(out); err != nil {
+		return err
+	}
+	for _, name := range slices.Sorted(maps.Keys(site)) {
+		if name != "sw.js" {
+			if err := writeFile(out, name, site[name]); err != nil {
+				return err
+			}
+		}
+	}
+	if err := writeFile(out, "sw.js", site["sw.js"]); err != nil {
+		return err
+	}
+	return filepath.WalkDir(out, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		rel, err := filepath.Rel(out, path)
+		if _, ours := site[filepath.ToSlash(rel)]; err != nil || ours {
+			return err
+		}
+		return os.Remove(path)
+	})
+}
+
+// refuseStrange stops before files are removed from a folder that is not an earlier build.
+func refuseStrange(out string) error {
+	entries, err := os.ReadDir(out)
+	if err != nil || len(entries) == 0 {
+		return nil // not there yet
+	}
+	if _, err := os.Stat(filepath.Join(out, descriptionFile)); err != nil {
+		return fmt.Errorf("%s holds something else; name an empty folder", out)
+	}
+	return nil
+}
+
+func writeFile(out, name string, text []byte) error {
+	path := filepath.Join(out, filepath.FromSlash(name))
+	if old, err := os.ReadFile(path); err == nil && bytes.Equal(old, text) {
+		return nil
+	}
+	if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		return err
+	}
+	return os.WriteFile(path, text, 0o644)
+}

@@ -1,0 +1,189 @@
+package main
+
+import (
+	"html/template"
+	"io/fs"
+	"maps"
+	"slices"
+	"strings"
+
+	"spraywright/calc"
+)
+
+// A cardPlace is one part of the answer.
+type cardPlace struct {
+	Name    string
+	Outputs []calc.Output
+}
+
+// cardPlaces gathers the outputs by place, in the order in which the places first occur.
+func cardPlaces(c *calc.Calculator) []cardPlace {
+	var places []cardPlace
+	for _, out := range c.Outputs {
+		i := slices.IndexFunc(places, func(p cardPlace) bool { return p.Name == out.Place })
+		if i < 0 {
+			i, places = len(places), append(places, cardPlace{Name: out.Place})
+		}
+		places[i].Outputs = append(places[i].Outputs, out)
+	}
+	return places
+}
+
+// An example is a form filled in, with its answer, as the page shows it to those whose browser runs no script.
+type example struct {
+	Link    template.URL // the form as text, which a template must not escape again
+	Call    string       // what the link to it says
+	Entered []enteredValue
+	Report  calc.Report
+	Places  []answeredPlace
+	Working []calc.Line // all of it, where there is too much to repeat it under each figure
+}
+
+// muchWorking is how many steps are no longer repeated under each figure.
+const muchWorking = 40
+
+type enteredValue struct{ Label, Text string }
+
+type answeredPlace struct {
+	Name    string
+	Answers []answer
+}
+
+// An answer is one output with what was worked out for it: a figure or a list.
+type answer struct {
+	Output calc.Output
+	Figure *calc.Figure
+	List   *calc.List
+	Steps  []calc.Line
+}
+
+// newExample works an example out. It has no places where the calculator has no answer for it.
+func newExample(c *calc.Calculator, form calc.Form, call string) *example {
+	ex := &example{Link: template.URL(form.String()), Call: call, Entered: entered(c.Inputs, form, "")}
+	report, ok := tryRun(c, form)
+	if !ok {
+		return ex
+	}
+	ex.Report = report
+	if len(report.Steps) > muchWorking {
+		ex.Working = report.Steps
+	}
+	for _, p := range cardPlaces(c) {
+		place := answeredPlace{Name: p.Name}
+		for _, out := range p.Outputs {
+			a := answered(report, out)
+			if ex.Working != nil {
+				a.Steps = nil
+			}
+			if a.Figure != nil || a.List != nil {
+				place.Answers = append(place.Answers, a)
+			}
+		}
+		if len(place.Answers) > 0 {
+			ex.Places = append(ex.Places, place)
+		}
+	}
+	return ex
+}
+
+func answered(r calc.Report, out calc.Output) answer {
+	a := answer{Output: out}
+	for i, f := range r.Figures {
+		if f.Key == out.Key {
+			a.Figure = &r.Figures[i]
+			for _, n := range f.Steps {
+				a.Steps = append(a.Steps, r.Steps[n-1])
+			}
+		}
+	}
+	for i, l := range r.Lists {
+		if l.Key == out.Key {
+			a.List = &r.Lists[i]
+		}
+	}
+	return a
+}
+
+// tryRun keeps a calculator that fails on a form from stopping the build; its own tests report it.
+func tryRun(c *calc.Calculator, form calc.Form) (report calc.Report, ok bool) {
+	defer func() { ok = recover() == nil }()
+	return c.Run(form), true
+}
+
+// entered lists what a form has for these inputs, in their order.
+func entered(ins []calc.Input, form calc.Form, row string) []enteredValue {
+	var all []enteredValue
+	for _, in := range ins {
+		text := form[row+in.Key]
+		switch {
+		case in.Rows != nil:
+			for _, n := range rowNumbers(form, in.Key+".") {
+				all = append(all, enteredValue{Label: in.Label + " " + n})
+				all = append(all, entered(in.Rows, form, in.Key+"."+n+".")...)
+			}
+			continue
+		case text == "":
+			continue
+		}
+		all = append(all, enteredValue{in.Label, spoken(in, text, form[row+in.Key+".unit"])})
+	}
+	return all
+}
+
+// spoken is an answer as a person would say it.
+func spoken(in calc.Input, text, unitID string) string {
+	for _, ch := range in.Choices {
+		if ch.Key == text {
+			return ch.Label
+		}
+	}
+	if in.Unit == 0 {
+		return text
+	}
+	symbol := in.Unit.Symbol()
+	for _, u := range in.Units() {
+		if u.ID() == unitID {
+			symbol = u.Symbol()
+		}
+	}
+	if symbol == "" {
+		return text
+	}
+	return text + "\u202f" + symbol
+}
+
+func rowNumbers(form calc.Form, prefix string) []string {
+	seen := map[string]bool{}
+	for key := range form {
+		if rest, ok := strings.CutPrefix(key, prefix); ok {
+			n, _, _ := strings.Cut(rest, ".")
+			if n != "unit" && strings.Trim(n, "0123456789") == "" {
+				seen[n] = true
+			}
+		}
+	}
+	return slices.SortedFunc(maps.Keys(seen), func(a, b string) int {
+		if len(a) != len(b) {
+			return len(a) - len(b) // row 2 before row 10
+		}
+		return strings.Compare(a, b)
+	})
+}
+
+// demoForm reads a calculator's invented demo. There may be none.
+func demoForm(testdata fs.FS, id string) (calc.Form, bool) {
+	text, err := fs.ReadFile(testdata, "demo/"+id+".txt")
+	if err != nil {
+		return nil, false
+	}
+	return calc.ParseForm(string(text)), true
+}
+
+// points writes a path's coordinates as SVG wants them.
+func points(xy []float64) string {
+	texts := make([]string, len(xy))
+	for i, x := range xy {
+		texts[i] = plain(x)
+	}
+	return strings.Join(texts, " ")
+}

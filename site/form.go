@@ -1,0 +1,113 @@
+package main
+
+import (
+	"strconv"
+	"strings"
+
+	"spraywright/calc"
+)
+
+// A field is one input as the page shows it.
+type field struct {
+	calc.Input
+	Name    string // its key in the form: "air", "part.1.length"
+	UnitKey string // the key of its unit: "air.unit", "part.length.unit"
+	Kind    string // number, choice, words or table
+	Default string // what stands in its box at first
+	US      string // the unit a US shop expects first
+	Minus   bool   // a minus is possible, so the keypad must have one
+	Chips   bool   // few choices, shown side by side
+	First   []field
+	Blank   []field // the columns of the row that the page copies
+}
+
+// A formPlace is one part of the form.
+type formPlace struct {
+	Name, ID string
+	Fields   []field
+}
+
+// manyChoices is how many choices no longer stand side by side.
+const manyChoices = 5
+
+func kindOf(in calc.Input) string {
+	switch {
+	case in.Rows != nil:
+		return "table"
+	case in.Choices != nil:
+		return "choice"
+	case in.Unit != 0:
+		return "number"
+	}
+	return "words"
+}
+
+func formPlaces(c *calc.Calculator) []formPlace {
+	var places []formPlace
+	for _, in := range c.Inputs {
+		if n := len(places); n == 0 || places[n-1].Name != in.Place {
+			places = append(places, formPlace{Name: in.Place, ID: placeID(in.Place)})
+		}
+		last := &places[len(places)-1]
+		last.Fields = append(last.Fields, newField(in, "", ""))
+	}
+	return places
+}
+
+func placeID(name string) string {
+	return "place-" + strings.ReplaceAll(strings.ToLower(name), " ", "-")
+}
+
+// newField makes the field for an input; in a table, table is "part." and row "part.1.".
+func newField(in calc.Input, table, row string) field {
+	f := field{Input: in, Name: row + in.Key, UnitKey: table + in.Key + ".unit", Kind: kindOf(in)}
+	switch f.Kind {
+	case "number":
+		f.Minus = in.Limits.Min < 0
+		f.US = in.Unit.ID()
+		for _, u := range in.Units() {
+			if u.US() {
+				f.US = u.ID()
+				break
+			}
+		}
+		if in.Prefill {
+			f.Default = plain(in.Example)
+		}
+	case "words":
+		if in.Prefill {
+			f.Default = in.Words
+		}
+	case "choice":
+		f.Chips = len(in.Choices) < manyChoices
+		if in.Prefill {
+			f.Default = in.Choices[0].Key
+		}
+	case "table":
+		for _, col := range in.Rows {
+			f.First = append(f.First, newField(col, in.Key+".", in.Key+".1."))
+			f.Blank = append(f.Blank, newField(col, in.Key+".", in.Key+".0."))
+		}
+	}
+	return f
+}
+
+// LimitsText is the smallest and the largest number allowed, in the input's own unit.
+func (f field) LimitsText() string {
+	if f.Kind != "number" {
+		return ""
+	}
+	s := plain(f.Limits.Min) + " to " + plain(f.Limits.Max)
+	if f.Unit.Symbol() != "" {
+		s += "\u202f" + f.Unit.Symbol()
+	}
+	return strings.ReplaceAll(s, "-", "−")
+}
+
+// Several reports whether there is more than one unit to choose from.
+func (f field) Several() bool { return len(f.Units()) > 1 }
+
+// WhenIn is the list of choices that the field is asked for.
+func (f field) WhenIn() string { return strings.Join(f.When.In, " ") }
+
+func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

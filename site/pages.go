@@ -1,0 +1,187 @@
+package main
+
+import (
+	"bytes"
+	"cmp"
+	"errors"
+	"fmt"
+	"html/template"
+	"io/fs"
+	"os"
+	"path"
+	"slices"
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/check"
+	"spraywright/calc/menu"
+	"spraywright/calc/source"
+)
+
+const (
+	siteName        = "Spraywright"
+	siteDescription = "Work out what to mix, how to spray it and when it is done, without a network, with the working shown."
+)
+
+// front is the calculator that the site opens on.
+const front = "job"
+
+// A page is what the layout needs to know of each page.
+type page struct {
+	File, Title, Description string
+	Name                     string // the calculator's ID, or the page's own name
+	Units                    bool   // has the units switch and the share button
+	Modules                  []string
+	Body                     template.HTML
+}
+
+// Policy is what the page may do.
+func (page) Policy() string { return pagePolicy }
+
+// Site is the name of the site.
+func (page) Site() string { return siteName }
+
+// A calculatorPage is what the page of one calculator shows.
+type calculatorPage struct {
+	*calc.Calculator
+	Form    []formPlace
+	Card    []cardPlace
+	Example *example
+	Sources []cited
+	Checks  []check.Row
+}
+
+// Places reports whether the form has named parts.
+func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
+
+// CardTitle is what the answer is called.
+func (p calculatorPage) CardTitle() string {
+	if p.ID == front {
+		return "Job card"
+	}
+	return "Answer"
+}
+
+// A renderer makes pages from the templates.
+type renderer struct {
+	*template.Template
+	site bundle
+}
+
+// addPages renders every page.
+func addPages(site bundle, testdata fs.FS) error {
+	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "pageFile": pageFile, "mark": mark, "points": points, "basis": func() map[source.Basis]string { return basisWords }}).
+		ParseFS(assets, "templates/*.html")
+	if err != nil {
+		return err
+	}
+	r := renderer{t, site}
+	all := &bibliography{}
+	for _, c := range calculators() {
+		p, err := newCalculatorPage(c, testdata)
+		if err != nil {
+			return err
+		}
+		all.add(p)
+		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true}, p); err != nil {
+			return err
+		}
+	}
+	for _, p := range []struct {
+		page
+		data any
+	}{
+		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Topics},
+		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
+		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
+		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
+	} {
+		p.File = p.Name + ".html"
+		if err := r.render(p.Name, p.page, p.data); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (r renderer) render(body string, p page, data any) error {
+	var b bytes.Buffer
+	if err := r.ExecuteTemplate(&b, body, data); err != nil {
+		return err
+	}
+	p.Body = template.HTML(b.String())
+	for name := range r.site {
+		if path.Dir(name) == "scripts" && p.Units && !slices.Contains(notPreloaded, path.Base(name)) {
+			p.Modules = append(p.Modules, name)
+		}
+	}
+	slices.Sort(p.Modules)
+	b.Reset()
+	if err := r.ExecuteTemplate(&b, "layout", p); err != nil {
+		return err
+	}
+	r.site[p.File] = bytes.Clone(b.Bytes())
+	return nil
+}
+
+// notPreloaded are scripts that a page loads otherwise, or only where workers fail.
+var notPreloaded = []string{"theme.js", "core-worker.js", "engine.js"}
+
+func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
+	p := calculatorPage{Calculator: c, Form: formPlaces(c), Card: cardPlaces(c)}
+	form, demo := demoForm(testdata, c.ID)
+	if demo {
+		p.Example = newExample(c, form, "Try the demo job (invented)")
+	} else {
+		p.Example = newExample(c, c.ExampleForm(), "Fill in an example")
+	}
+	published, err := fs.Sub(testdata, "published")
+	if err != nil {
+		return p, err
+	}
+	p.Checks, err = check.Read(published, c)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		fmt.Fprintln(os.Stderr, "site: left out:", err) // the tests report it; the page can do without
+	}
+	p.Sources = sourcesOf(p)
+	return p, nil
+}
+
+// calculators is every calculator, in menu order.
+func calculators() []*calc.Calculator {
+	var all []*calc.Calculator
+	for _, t := range menu.Topics {
+		all = append(all, t.Calculators...)
+	}
+	return all
+}
+
+// pageFile is the address of a calculator's page.
+func pageFile(c *calc.Calculator) string {
+	if c.ID == front {
+		return "index.html"
+	}
+	return c.ID + ".html"
+}
+
+// sourcesOf runs the example and the check values of a calculator and lists what their working rests on.
+func sourcesOf(p calculatorPage) []cited {
+	var all []cited
+	reports := []calc.Report{p.Example.Report}
+	for _, row := range p.Checks {
+		if r, ok := tryRun(p.Calculator, row.Form); ok {
+			reports = append(reports, r)
+		}
+	}
+	for _, r := range reports {
+		for _, s := range r.Steps {
+			if s.Source != nil && !slices.Contains(all, cited{*s.Source}) {
+				all = append(all, cited{*s.Source})
+			}
+		}
+	}
+	slices.SortFunc(all, func(a, b cited) int {
+		return cmp.Or(strings.Compare(a.Title, b.Title), strings.Compare(a.Place, b.Place))
+	})
+	return all
+}

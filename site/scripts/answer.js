@@ -1,0 +1,118 @@
+// The card: verdict, figures, lists, pictures and cautions, in the places that the build has laid out.
+import { byId, copy, el, fill, slot } from "./dom.js";
+import { list } from "./lists.js";
+import { picture } from "./picture.js";
+import { steps } from "./working.js";
+
+const words = { go: "Go", wait: "Wait", stop: "Stop" };
+
+export class Card {
+  #root = byId("card");
+  #report;
+  #spoken;
+  #drawn = new Map(); // what each list and picture was drawn from
+
+  constructor() {
+    this.#root.addEventListener("toggle", ({ target }) => {
+      if (target.open && target.matches(".figure, .why-steps")) this.#work(target);
+    }, true);
+  }
+
+  show(report) {
+    this.#report = report;
+    this.#verdict(report.verdict);
+    const figures = new Map(report.figures.map((f) => [f.key, f]));
+    const lists = new Map(report.lists.map((l) => [l.key, l]));
+    for (const holder of this.#root.querySelectorAll("[data-out]")) {
+      const key = holder.dataset.out;
+      if (lists.has(key)) this.#list(holder, lists.get(key));
+      else if (figures.has(key)) this.#figure(holder, figures.get(key));
+      else if (holder.firstChild) this.#clear(holder);
+      holder.hidden = !holder.firstChild;
+    }
+    for (const place of this.#root.querySelectorAll(".card-place")) {
+      place.hidden = !place.querySelector(".out:not([hidden])");
+    }
+    this.#pictures(report.pictures);
+    if (report.cautions.length > 0) {
+      this.#once("cautions", byId("cautions"), report.cautions, () => report.cautions.map((c) => el("p", { class: "caution" }, c)));
+    }
+  }
+
+  /** The figures that the short answer shows. */
+  mainFigures(report) {
+    const main = [...this.#root.querySelectorAll('[data-main="true"]')].map((e) => e.dataset.out);
+    return main.map((key) => report.figures.find((f) => f.key === key)).filter(Boolean).slice(0, 3);
+  }
+
+  #verdict(rulings) {
+    this.#once("verdict", byId("verdict"), rulings, () => rulings.map((r) => {
+      const item = copy("part-ruling");
+      item.classList.add(r.level);
+      item.rulingSteps = r.steps;
+      if (r.steps.length === 0) item.querySelector("details").remove();
+      return fill(item, { word: words[r.level], why: r.why, do: r.do });
+    }));
+    for (const open of byId("verdict").querySelectorAll(".why-steps[open]")) this.#work(open);
+    clearTimeout(this.#spoken);
+    this.#spoken = setTimeout(() => {
+      const text = rulings.length > 0 ? `${words[rulings[0].level]}. ${rulings[0].why}. ${rulings[0].do}` : "";
+      if (byId("spoken").textContent !== text) byId("spoken").textContent = text;
+    }, 1200);
+  }
+
+  // A figure changes in place, so that its working stays open.
+  #figure(holder, f) {
+    const kind = f.steps.length > 0 ? "part-figure" : "part-fact";
+    if (holder.dataset.part !== kind) {
+      holder.dataset.part = kind;
+      holder.replaceChildren(copy(kind));
+    }
+    fill(holder, { label: f.label, text: f.text, unit: f.unit ? "\u202f" + f.unit : "" });
+    holder.classList.toggle("wordy", f.unit_id === undefined && f.text.length > 8);
+    const details = holder.querySelector("details");
+    if (details?.open) this.#work(details);
+  }
+
+  #list(holder, l) {
+    this.#once(l.key, holder, l, () => [list(l, holder.dataset.look, (numbers) => steps(this.#report, numbers))]);
+  }
+
+  #clear(holder) {
+    delete holder.dataset.part;
+    this.#drawn.delete(holder.dataset.out);
+    holder.replaceChildren();
+  }
+
+  #pictures(pictures) {
+    const rest = pictures.filter((p) => {
+      const holder = this.#root.querySelector(`[data-out="${CSS.escape(p.key)}"]:not([hidden])`);
+      if (!holder) return true;
+      const old = holder.querySelector(".picture");
+      if (old) old.replaceWith(picture(p));
+      else holder.append(picture(p));
+    });
+    const box = byId("pictures");
+    box.hidden = rest.length === 0;
+    this.#once("pictures", box, rest, () => rest.map(picture));
+  }
+
+  #work(details) {
+    const key = details.closest("[data-out]")?.dataset.out;
+    const numbers = key ? this.#report.figures.find((f) => f.key === key).steps : details.closest(".ruling").rulingSteps;
+    slot(details, "steps").replaceChildren(...steps(this.#report, numbers));
+  }
+
+  // Draws again only what has changed, and gives the focus back.
+  #once(name, holder, from, draw) {
+    const key = JSON.stringify(from);
+    const opened = [...holder.querySelectorAll('[aria-expanded="true"]')].map((b) => b.dataset.cell);
+    // Rounded figures may stay while the working under an open one has changed.
+    if (this.#drawn.get(name) === key && opened.length === 0) return;
+    this.#drawn.set(name, key);
+    const focused = holder.contains(document.activeElement) ? document.activeElement.dataset.cell : undefined;
+    holder.replaceChildren(...draw());
+    for (const cell of opened) holder.querySelector(`[data-cell="${cell}"]`)?.click();
+    if (focused) holder.querySelector(`[data-cell="${focused}"]`)?.focus();
+  }
+}

@@ -1,0 +1,17 @@
+// The core in a worker, so that typing never waits for it.
+import { compile, start } from "./engine.js";
+
+let calculate;
+
+self.onmessage = async ({ data }) => {
+  try {
+    if (!calculate) {
+      const module = data.module ?? (await compile());
+      calculate = await start(module);
+      self.postMessage({ ready: true, module: data.module ? undefined : module });
+    }
+    if (data.id) self.postMessage({ n: data.n, report: calculate(data.id, data.form) });
+  } catch (error) {
+    self.postMessage({ n: data.n, failed: String(error) });
+  }
+};

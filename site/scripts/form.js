@@ -1,0 +1,176 @@
+// The form on the page and the values behind it. Values are texts by key, exactly as typed; nothing here reads a
+// number. Rows of tables that are closed have values and no fields.
+import { byId } from "./dom.js";
+
+export class Form {
+  values = new Map();
+  touched = new Set(); // keys of fields that the person has left once
+  #changed;
+  #root;
+
+  constructor(root, changed) {
+    this.#root = root;
+    this.#changed = changed;
+    root.addEventListener("submit", (event) => event.preventDefault());
+    root.addEventListener("input", (event) => this.#take(event.target));
+    root.addEventListener("change", (event) => this.#left(event.target));
+    root.addEventListener("focusout", (event) => this.#touch(event.target));
+    root.addEventListener("keydown", (event) => this.#enter(event));
+    for (const radio of unitSwitch()) radio.addEventListener("change", () => this.#switchUnits(radio.value));
+  }
+
+  /** Says that the values have changed by other ways than typing. */
+  changed() {
+    this.#changed();
+  }
+
+  /** Fills in the fields within an element from the values. */
+  show(scope = this.#root) {
+    for (const c of scope.querySelectorAll("input[name], select[name]")) {
+      const value = this.values.get(c.name) ?? c.dataset.default ?? "";
+      if (c.matches(".unit")) c.value = this.#unit(c);
+      else if (c.type === "radio") c.checked = c.value === value;
+      else if (c.value !== value) c.value = value;
+    }
+    for (const radio of unitSwitch()) radio.checked = radio.value === (this.values.get("units") === "us" ? "us" : "si");
+    this.ask(scope);
+  }
+
+  /** Shows the fields that the choices made ask for, and hides the others. */
+  ask(scope = this.#root) {
+    for (const e of scope.querySelectorAll("[data-when]")) {
+      const row = e.closest(".row")?.dataset.row;
+      const key = (row ? row + "." : "") + e.dataset.when;
+      const asked = this.field(key);
+      const given = this.values.get(key) ?? asked?.querySelector("[data-default]")?.dataset.default ?? "";
+      e.hidden = !asked || asked.hidden || !e.dataset.in.split(" ").includes(given);
+    }
+  }
+
+  /** The field with a key, with its label and notes; undefined where it is not on the page now. */
+  field(key) {
+    return this.#root.querySelector(`[data-field="${CSS.escape(key)}"]`) ?? undefined;
+  }
+
+  /** Takes out the values under a prefix, "part.2.", and returns them without it. */
+  take(prefix) {
+    const taken = this.under(prefix);
+    for (const [rest] of taken) this.values.delete(prefix + rest);
+    return taken;
+  }
+
+  under(prefix) {
+    return [...this.values].filter(([key]) => key.startsWith(prefix)).map(([key, value]) => [key.slice(prefix.length), value]);
+  }
+
+  give(prefix, taken) {
+    for (const [rest, value] of taken) this.values.set(prefix + rest, value);
+  }
+
+  #take(c) {
+    if (!c.name) return;
+    if (c.matches(".unit")) this.#takeUnit(c);
+    else this.#takeValue(c);
+    this.ask(c.closest(".row") ?? this.#root);
+    this.#changed();
+  }
+
+  #takeValue(c) {
+    const unit = this.#unitSelect(c.name);
+    const plain = !unit || unit.value === unit.dataset.own;
+    if (c.value.trim() === "" || (c.value === c.dataset.default && plain)) this.values.delete(c.name);
+    else this.values.set(c.name, c.value);
+    // A number keeps the unit it was typed in, whatever the switch says later.
+    if (unit && this.values.has(c.name)) this.#setUnit(this.#unitKey(unit), unit);
+  }
+
+  #takeUnit(select) {
+    const key = this.#unitKey(select);
+    const box = byId("f-" + select.dataset.of);
+    if (box.value.trim() !== "") {
+      this.#setUnit(key, select);
+      // A figure that stood there at first is now in another unit, so it is no longer the one taken for granted.
+      if (box.value !== box.dataset.default || select.value !== select.dataset.own) this.values.set(box.name, box.value);
+      else this.values.delete(box.name);
+    } else {
+      this.values.set(key, select.value);
+    }
+    for (const other of this.#root.querySelectorAll("select.unit")) {
+      if (this.#unitKey(other) === key) other.value = select.value;
+    }
+  }
+
+  #setUnit(key, select) {
+    if (select.value === select.dataset.own) this.values.delete(key);
+    else this.values.set(key, select.value);
+  }
+
+  #unitSelect(name) {
+    return this.#root.querySelector(`select.unit[data-of="${CSS.escape(name)}"]`);
+  }
+
+  // A link may give one cell a unit of its own; else the unit is the column's.
+  #unitKey(select) {
+    const cell = select.dataset.of + ".unit";
+    return this.values.has(cell) ? cell : select.name;
+  }
+
+  #unit(select) {
+    const chosen = this.values.get(this.#unitKey(select));
+    if (chosen !== undefined) return chosen;
+    return this.values.get("units") === "us" && !this.#filled(select) ? select.dataset.us : select.dataset.own;
+  }
+
+  // Whether a number stands in the field, or anywhere in its column.
+  #filled(select) {
+    const box = byId("f-" + select.dataset.of);
+    if (this.values.has(select.dataset.of) || box?.dataset.default !== undefined) return true;
+    const [table, , key] = select.dataset.of.split(".");
+    return key !== undefined && [...this.values.keys()].some((k) => k.startsWith(table + ".") && k.endsWith("." + key));
+  }
+
+  #switchUnits(system) {
+    this.values.set("units", system);
+    for (const select of this.#root.querySelectorAll("select.unit")) {
+      if (!this.#filled(select)) this.values.delete(this.#unitKey(select));
+    }
+    this.show();
+    this.#changed();
+  }
+
+  #left(c) {
+    // A figure taken for granted comes back when its box is left empty, because it is what the answer rests on.
+    if (c.type === "text" && c.dataset.default !== undefined && c.value.trim() === "") {
+      c.value = c.dataset.default;
+      this.#take(c);
+    }
+  }
+
+  #touch(c) {
+    if (!c.name || c.matches(".unit") || this.touched.has(c.name)) return;
+    this.touched.add(c.name);
+    this.#changed();
+  }
+
+  #enter(event) {
+    const c = event.target;
+    if (event.key !== "Enter" || !c.matches("input, select") || event.isComposing) return;
+    event.preventDefault();
+    const next = this.#nextEmpty(c);
+    if (next) next.focus();
+    else byId("card").focus();
+  }
+
+  #nextEmpty(from) {
+    const empty = (c) => {
+      if (c.type === "radio") return c === this.#root.elements[c.name][0] && ![...this.#root.elements[c.name]].some((r) => r.checked);
+      return c.value.trim() === "" && !c.matches(".unit");
+    };
+    for (const c of this.#root.querySelectorAll("input[name], select[name]")) {
+      const after = from.compareDocumentPosition(c) & Node.DOCUMENT_POSITION_FOLLOWING;
+      if (after && c.name !== from.name && c.getClientRects().length > 0 && empty(c)) return c;
+    }
+  }
+}
+
+const unitSwitch = () => document.querySelectorAll('.top input[name="units"]');

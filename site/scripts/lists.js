@@ -1,0 +1,81 @@
+// Lists of the answer: a table, a scale column to pour by, or a call sheet.
+import { el } from "./dom.js";
+
+/** Draws a list. work gives the items of the working for step numbers. */
+export function list(l, look, work) {
+  const draw = { pour, clock }[look] ?? table;
+  const box = draw(l, (row, column) => cell(l.rows[row][column], `${row}.${column}`));
+  box.addEventListener("click", (event) => {
+    const button = event.target.closest("button.cell");
+    if (!button) return;
+    const [row, column] = button.dataset.cell.split(".").map(Number);
+    toggle(button, () => work(l.rows[row][column].steps));
+  });
+  return box;
+}
+
+// A cell opens its working beneath its row; one without working is plain text.
+function cell(f, name) {
+  const text = [f.text, f.unit ? el("span", { class: "unit-text" }, "\u202f" + f.unit) : ""];
+  if (f.steps.length === 0) return el("span", { class: "cell" }, ...text);
+  return el("button", { type: "button", class: "cell", "aria-expanded": "false", "data-cell": name }, ...text);
+}
+
+function toggle(button, work) {
+  const row = button.closest("[data-line]");
+  const open = button.getAttribute("aria-expanded") === "true";
+  for (const b of row.querySelectorAll('[aria-expanded="true"]')) b.setAttribute("aria-expanded", "false");
+  if (row.nextElementSibling?.matches(".beneath")) row.nextElementSibling.remove();
+  if (open) return;
+  button.setAttribute("aria-expanded", "true");
+  const steps = el("ol", { class: "steps" }, ...work());
+  const across = row.tagName === "TR";
+  row.after(across ? el("tr", { class: "beneath", role: "row" }, el("td", { role: "cell", colspan: String(row.children.length) }, steps)) : el("li", { class: "beneath" }, steps));
+}
+
+const longCell = 18; // characters; longer ones take a line of their own on a narrow card
+
+// Roles are spelled out because a narrow card shows the rows as blocks, and browsers then forget that it is a table.
+function table(l, make) {
+  const head = l.columns.map((c) => el("th", { role: "columnheader", scope: "col" }, c.label));
+  const rows = l.rows.map((row, i) => el("tr", { role: "row", "data-line": "" }, ...row.map((f, k) =>
+    el("td", { role: "cell", class: f.text.length > longCell ? "wordy" : "" }, el("span", { class: "col", "aria-hidden": "true" }, l.columns[k].label), " ", make(i, k)))));
+  return el("div", { class: "list" }, el("table", { role: "table" }, el("caption", {}, l.label),
+    el("thead", { role: "rowgroup" }, el("tr", { role: "row" }, ...head)), el("tbody", { role: "rowgroup" }, ...rows)));
+}
+
+const ticked = new Set(); // what has been poured; it is gone with the page
+
+// The first column names the cup, the second what goes in, the last what the scale then reads.
+function pour(l, make) {
+  const box = el("div", { class: "list pour" }, el("p", { class: "list-title" }, l.label));
+  let cup, lines;
+  l.rows.forEach((row, i) => {
+    if (lines === undefined || row[0].text !== cup) {
+      cup = row[0].text;
+      lines = el("ol", { class: "pour-lines" });
+      box.append(el("p", { class: "cup" }, cup, el("span", { class: "cup-reads" }, l.columns.at(-1).label)), lines);
+    }
+    const between = row.slice(2, -1).map((_, k) => make(i, k + 2));
+    lines.append(el("li", { class: "pour-line", "data-line": "" }, tick(cup, row), el("span", { class: "added" }, ...between), el("span", { class: "reading" }, make(i, row.length - 1))));
+  });
+  return box;
+}
+
+// A tick belongs to a reading: when the reading changes, what was poured is no longer what is asked.
+function tick(cup, row) {
+  const key = [cup, row[1].text, row.at(-1).text].join("|");
+  const box = el("input", { type: "checkbox" });
+  box.checked = ticked.has(key);
+  box.addEventListener("change", () => (box.checked ? ticked.add(key) : ticked.delete(key)));
+  return el("label", { class: "pour-part" }, box, el("span", {}, row[1].text));
+}
+
+// From, until, what, and what to mind.
+function clock(l, make) {
+  const lines = l.rows.map((row, i) => el("li", { class: "clock-line", "data-line": "" },
+    el("span", { class: "clock-time" }, make(i, 0), row[1].text ? el("span", { class: "until" }, "–", make(i, 1)) : ""),
+    el("span", { class: "clock-what" }, make(i, 2)),
+    ...row.slice(3).map((f, k) => (f.text ? el("span", { class: "clock-mind" }, make(i, k + 3)) : ""))));
+  return el("div", { class: "list clock" }, el("p", { class: "list-title" }, l.label), el("ol", { class: "clock-lines" }, ...lines));
+}

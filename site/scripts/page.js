@@ -1,0 +1,142 @@
+// The page of one calculator: form in, report out.
+import { Card } from "./answer.js";
+import { Bar } from "./bar.js";
+import { Core } from "./core.js";
+import { byId, show } from "./dom.js";
+import { Form } from "./form.js";
+import { notify } from "./notices.js";
+import { Problems } from "./problems.js";
+import { Table } from "./rows.js";
+import { offerSharing } from "./share.js";
+import { Keeper, opening, parse, store, write } from "./state.js";
+
+export class Page {
+  #main;
+  #id;
+  #core = new Core();
+  #card = new Card();
+  #form;
+  #tables;
+  #problems;
+  #bar;
+  #keeper;
+  #asking = false;
+  #again = false;
+  #asked; // the form text of the last answer
+
+  constructor(main) {
+    this.#main = main;
+    this.#id = main.dataset.calculator;
+    this.#keeper = new Keeper(this.#id, notify);
+    this.#form = new Form(byId("form"), () => this.#changed());
+    this.#tables = [...main.querySelectorAll("[data-table]")].map((t) => new Table(t, this.#form));
+    this.#problems = new Problems(main, this.#form, this.#tables);
+    this.#bar = new Bar((key) => this.#label(key), (key) => this.#problems.jump(key));
+    offerSharing(byId("share"), () => this.#keeper.flush());
+    byId("empty").addEventListener("click", () => this.#replace(new Map(), "The form is empty."));
+    addEventListener("hashchange", () => this.#follow());
+    this.#rememberPlaces();
+    main.addEventListener("click", (event) => this.#within(event));
+  }
+
+  open() {
+    const form = opening(this.#id);
+    if (form.size === 0 && store.get("units")) form.set("units", store.get("units"));
+    this.#load(form);
+    document.querySelectorAll('.top input[name="units"]').forEach((r) => r.addEventListener("change", () => store.set("units", r.value)));
+  }
+
+  #load(form) {
+    this.#form.values = form;
+    this.#form.touched.clear();
+    for (const table of this.#tables) table.load();
+    // A fresh form starts with a row to fill in.
+    if (this.#tables[0]?.items.length === 0) this.#tables[0].add({ focus: false });
+    this.#form.show();
+    this.#changed();
+  }
+
+  // Another form has been put into the address: a pasted link, the example, or the way back.
+  #follow() {
+    const hash = location.hash.slice(1);
+    const form = parse(hash);
+    if (hash !== "" && !hash.includes("=")) return;
+    if (write(form) === write(this.#form.values)) return;
+    this.#replace(form, "The link has filled in the form.");
+  }
+
+  #replace(form, says) {
+    const before = this.#form.values;
+    this.#load(form);
+    if ([...before.keys()].some((key) => key !== "units")) notify(says, "Put mine back", () => this.#load(before));
+  }
+
+  #changed() {
+    const text = write(this.#form.values);
+    this.#keeper.keep(text === "units=si" ? "" : text);
+    byId("try").hidden = [...this.#form.values.keys()].some((key) => key !== "units");
+    this.#ask();
+  }
+
+  // One question at a time, and always the latest: keys pressed meanwhile are answered together.
+  async #ask() {
+    this.#again = this.#asking;
+    if (this.#asking) return;
+    this.#asking = true;
+    try {
+      do {
+        this.#again = false;
+        const text = write(this.#form.values);
+        if (this.#asked?.text !== text) this.#asked = { text, report: await this.#core.report(this.#id, text) };
+        document.body.classList.remove("stale");
+        this.#show(this.#asked.report);
+      } while (this.#again);
+    } catch (error) {
+      document.body.classList.add("stale"); // what the card shows is the answer to other numbers
+      notify(error.message);
+    } finally {
+      this.#asking = false;
+    }
+  }
+
+  #show(report) {
+    for (const table of this.#tables) table.describe(report);
+    this.#problems.show(report);
+    this.#card.show(report);
+    this.#bar.show(report, this.#card.mainFigures(report));
+  }
+
+  // What the form calls a key; a field in a closed row is known by the row's template.
+  #label(key) {
+    const field = this.#form.field(key);
+    if (field) return field.dataset.label;
+    const [table, , column] = key.split(".");
+    const blank = this.#main.querySelector(`[data-table="${CSS.escape(table)}"] template`)?.content;
+    return blank?.querySelector(`[data-field="${CSS.escape(`${table}.0.${column}`)}"]`)?.dataset.label ?? key;
+  }
+
+  // Links within the page move to their goal and leave the address, which holds the form, alone.
+  #within(event) {
+    const link = event.target.closest('a[href^="#"]');
+    const id = link?.getAttribute("href").slice(1);
+    if (!link || link.dataset.jump || id.includes("=")) return;
+    event.preventDefault();
+    const goal = byId(id);
+    if (!goal) return;
+    if (goal.matches("details")) goal.open = true;
+    show(goal);
+    (goal.querySelector(":scope > summary") ?? goal).focus({ preventScroll: true });
+  }
+
+  #rememberPlaces() {
+    const name = "closed:" + this.#id;
+    const closed = new Set(store.get(name).split(" "));
+    for (const place of this.#main.querySelectorAll("details.place")) {
+      if (closed.has(place.id)) place.open = false;
+      place.addEventListener("toggle", () => {
+        closed[place.open ? "delete" : "add"](place.id);
+        store.set(name, [...closed].filter(Boolean).join(" "));
+      });
+    }
+  }
+}

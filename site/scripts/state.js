@@ -1,0 +1,95 @@
+// What the person filled in, by key, and where it is kept: in the address, and in the browser.
+
+/** Reads a form from text such as "air=31&air.unit=degC". Anything can be read; the first of two equal keys counts. */
+export function parse(text) {
+  const form = new Map();
+  for (const [key, value] of new URLSearchParams(text)) {
+    if (key && value && !form.has(key)) form.set(key, value);
+  }
+  return form;
+}
+
+// What a fragment may hold as it is (RFC 3986, 3.5), so that a person can read and edit a link.
+const readable = { "%3A": ":", "%2F": "/", "%2C": ",", "%40": "@", "%21": "!", "%24": "$", "%27": "'", "%28": "(", "%29": ")", "%3B": ";", "%7E": "~" };
+
+/** Writes a form as parse reads it, keys in order. */
+export function write(form) {
+  const pairs = [...form].sort(([a], [b]) => compareKeys(a, b));
+  return new URLSearchParams(pairs).toString().replace(/%[0-9A-F]{2}/g, (code) => readable[code] ?? code);
+}
+
+// Row 2 comes before row 10.
+function compareKeys(a, b) {
+  const p = a.split("."), q = b.split(".");
+  for (let i = 0; i < Math.min(p.length, q.length); i++) {
+    if (p[i] === q[i]) continue;
+    const m = Number(p[i]), n = Number(q[i]);
+    return Number.isInteger(m) && Number.isInteger(n) && m !== n ? m - n : p[i] < q[i] ? -1 : 1;
+  }
+  return p.length - q.length;
+}
+
+/** Something small kept in the browser. Reading never fails; a failed write says so. */
+export const store = {
+  get(name) {
+    try {
+      return localStorage.getItem("spraywright:" + name) ?? "";
+    } catch {
+      return "";
+    }
+  },
+  set(name, text) {
+    try {
+      if (text) localStorage.setItem("spraywright:" + name, text);
+      else localStorage.removeItem("spraywright:" + name);
+      return true;
+    } catch {
+      return false;
+    }
+  },
+};
+
+/** The form that the page opens with: the link's, else the one kept, else an empty one. */
+export function opening(page) {
+  const hash = location.hash.slice(1);
+  return parse(hash.includes("=") ? hash : store.get("form:" + page));
+}
+
+/** Keeps the form in the address and in the browser, soon and not at every key. */
+export class Keeper {
+  #page;
+  #text;
+  #timer;
+  #tell;
+  #told = false;
+
+  constructor(page, tell) {
+    this.#page = page;
+    this.#tell = tell;
+    addEventListener("pagehide", () => this.flush());
+    document.addEventListener("visibilitychange", () => this.flush());
+  }
+
+  keep(text) {
+    this.#text = text;
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.flush(), 250);
+  }
+
+  flush() {
+    clearTimeout(this.#timer);
+    const text = this.#text;
+    if (text === undefined) return;
+    this.#text = undefined;
+    let kept = store.set("form:" + this.#page, text);
+    try {
+      history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
+    } catch {
+      kept = false; // too long, or changed too often for this browser
+    }
+    if (!kept && !this.#told) {
+      this.#told = true;
+      this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
+    }
+  }
+}

@@ -1,0 +1,160 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"net"
+	"net/http"
+	"os"
+	"path"
+	"strconv"
+	"strings"
+	"time"
+
+	"rsc.io/qr"
+)
+
+type server struct {
+	dir, addr string
+	lan       bool
+}
+
+// serve answers until it is stopped. It listens on this machine alone unless lan is set.
+func (s *server) serve() error {
+	handler, err := newHandler(s.dir)
+	if err != nil {
+		return err
+	}
+	listener, err := s.listen()
+	if err != nil {
+		return err
+	}
+	port := listener.Addr().(*net.TCPAddr).Port
+	fmt.Printf("Open http://%s/ — Ctrl+C stops.\n", net.JoinHostPort("localhost", strconv.Itoa(port)))
+	if s.lan {
+		announce(os.Stdout, port)
+	}
+	return (&http.Server{Handler: handler, ReadHeaderTimeout: 10 * time.Second}).Serve(listener)
+}
+
+// listen takes the port asked for, or one of the twenty after it.
+func (s *server) listen() (net.Listener, error) {
+	host, portText, err := net.SplitHostPort(s.addr)
+	if err != nil {
+		return nil, err
+	}
+	port, err := strconv.Atoi(portText)
+	if err != nil {
+		return nil, err
+	}
+	if s.lan {
+		host = ""
+	}
+	var listener net.Listener
+	for try := port; try <= port+20; try++ {
+		if listener, err = net.Listen("tcp", net.JoinHostPort(host, strconv.Itoa(try))); err == nil || port == 0 {
+			break
+		}
+	}
+	return listener, err
+}
+
+// announce tells how to reach the site from a phone in the same network.
+func announce(out io.Writer, port int) {
+	addrs, _ := net.InterfaceAddrs()
+	for _, a := range addrs {
+		ip, ok := a.(*net.IPNet)
+		if !ok || ip.IP.IsLoopback() || ip.IP.To4() == nil {
+			continue
+		}
+		link := fmt.Sprintf("http://%s/", net.JoinHostPort(ip.IP.String(), strconv.Itoa(port)))
+		fmt.Fprintf(out, "\nFrom another device in this network: %s\n", link)
+		if code, err := qr.Encode(link, qr.L); err == nil {
+			fmt.Fprint(out, terminalCode(code))
+		}
+	}
+	fmt.Fprintln(out, "A phone keeps the site for use without a network only when it comes over https; over plain http that works on localhost alone.")
+}
+
+// terminalCode draws a QR code with half blocks, two rows of it in one line of text, dark on light with the quiet
+// zone of four modules that ISO/IEC 18004 asks for (from memory).
+func terminalCode(code *qr.Code) string {
+	const quiet = 4
+	var b strings.Builder
+	for y := -quiet; y < code.Size+quiet; y += 2 {
+		b.WriteString("\x1b[30;107m")
+		for x := -quiet; x < code.Size+quiet; x++ {
+			b.WriteString([]string{" ", "▀", "▄", "█"}[bit(code, x, y)+2*bit(code, x, y+1)])
+		}
+		b.WriteString("\x1b[0m\n")
+	}
+	return b.String()
+}
+
+func bit(code *qr.Code, x, y int) int {
+	if code.Black(x, y) {
+		return 1
+	}
+	return 0
+}
+
+// newHandler serves one folder and nothing outside it, not even through a link.
+func newHandler(dir string) (http.Handler, error) {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, err
+	}
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		setHeaders(w.Header())
+		if r.Method != http.MethodGet && r.Method != http.MethodHead {
+			http.Error(w, "only GET and HEAD are answered", http.StatusMethodNotAllowed)
+			return
+		}
+		name := strings.TrimPrefix(r.URL.Path, "/")
+		if name == "" || strings.HasSuffix(name, "/") {
+			name += "index.html"
+		}
+		if err := sendFile(w, r, root, name); err != nil {
+			http.Error(w, "no such page", http.StatusNotFound)
+		}
+	}), nil
+}
+
+// types are what browsers insist on; a machine's own table may lack or bend them.
+var types = map[string]string{
+	".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
+	".json": "application/json", ".webmanifest": "application/manifest+json", ".wasm": "application/wasm",
+	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8",
+}
+
+var errHidden = errors.New("not a file of the site")
+
+func sendFile(w http.ResponseWriter, r *http.Request, root *os.Root, name string) error {
+	kind, known := types[path.Ext(name)]
+	if !known {
+		return errHidden
+	}
+	w.Header().Add("Vary", "Accept-Encoding")
+	for _, packed := range []struct{ coding, ext string }{{"br", ".br"}, {"gzip", ".gz"}, {"", ""}} {
+		if !strings.Contains(r.Header.Get("Accept-Encoding"), packed.coding) {
+			continue
+		}
+		f, err := root.Open(name + packed.ext)
+		if err != nil {
+			continue
+		}
+		defer f.Close()
+		info, err := f.Stat()
+		if err != nil || info.IsDir() {
+			return errHidden
+		}
+		w.Header().Set("Content-Type", kind)
+		if packed.coding != "" {
+			w.Header().Set("Content-Encoding", packed.coding)
+		}
+		http.ServeContent(w, r, name, info.ModTime(), f)
+		return nil
+	}
+	return errHidden
+}

@@ -1,0 +1,203 @@
+package main
+
+import (
+	"encoding/xml"
+	"maps"
+	"os"
+	"path"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// made is the site with a stand-in for the compiled core, made once for all tests.
+var made = sync.OnceValues(func() (bundle, error) {
+	return assemble([]byte("core"), []byte("runtime"), os.DirFS("../testdata"))
+})
+
+func finished(t *testing.T) bundle {
+	t.Helper()
+	site, err := made()
+	require.NoError(t, err)
+	return site
+}
+
+// An element is a start tag of a page with where it stands.
+type element struct {
+	name       string
+	attributes map[string]string
+	within     []string // names of the elements around it
+}
+
+// elements reads a page. The pages close what they open, so that a forgiving XML reader can follow.
+func elements(t *testing.T, page []byte) []element {
+	t.Helper()
+	d := xml.NewDecoder(strings.NewReader(string(page)))
+	d.Strict, d.AutoClose, d.Entity = false, xml.HTMLAutoClose, xml.HTMLEntity
+	var all []element
+	var open []string
+	for {
+		token, err := d.Token()
+		if token == nil {
+			require.ErrorContains(t, err, "EOF")
+			return all
+		}
+		switch token := token.(type) {
+		case xml.StartElement:
+			e := element{token.Name.Local, map[string]string{}, slices.Clone(open)}
+			for _, a := range token.Attr {
+				e.attributes[a.Name.Local] = a.Value
+			}
+			all, open = append(all, e), append(open, e.name)
+		case xml.EndElement:
+			open = open[:len(open)-1]
+		}
+	}
+}
+
+// pages runs a test on every page.
+func pages(t *testing.T, test func(t *testing.T, site bundle, name string, es []element)) {
+	site := finished(t)
+	for _, name := range slices.Sorted(maps.Keys(site)) {
+		if path.Ext(name) == ".html" {
+			t.Run(name, func(t *testing.T) { test(t, site, name, elements(t, site[name])) })
+		}
+	}
+}
+
+func TestEveryCalculatorHasAPage(t *testing.T) {
+	site := finished(t)
+	for _, c := range calculators() {
+		assert.Contains(t, string(site[pageFile(c)]), `data-calculator="`+c.ID+`"`)
+	}
+	for _, name := range []string{"index.html", "menu.html", "sources.html", "help.html", "about.html"} {
+		assert.NotEmpty(t, site[name], name)
+	}
+}
+
+func TestIDsAreUnique(t *testing.T) {
+	pages(t, func(t *testing.T, _ bundle, _ string, es []element) {
+		seen := map[string]bool{}
+		for _, e := range es {
+			if id := e.attributes["id"]; id != "" {
+				assert.False(t, seen[id], "id %s stands twice", id)
+				seen[id] = true
+			}
+		}
+	})
+}
+
+func TestNothingInlineThatThePolicyForbids(t *testing.T) {
+	pages(t, func(t *testing.T, _ bundle, _ string, es []element) {
+		for _, e := range es {
+			assert.NotEqual(t, "style", e.name)
+			assert.False(t, e.name == "script" && e.attributes["src"] == "", "a script without a file")
+			for a := range e.attributes {
+				assert.False(t, a == "style" || strings.HasPrefix(a, "on"), "%s has %s", e.name, a)
+			}
+		}
+	})
+}
+
+func TestEveryControlHasALabel(t *testing.T) {
+	pages(t, func(t *testing.T, _ bundle, _ string, es []element) {
+		labelled := map[string]bool{}
+		for _, e := range es {
+			labelled[e.attributes["for"]] = true
+		}
+		for _, e := range es {
+			if e.name == "input" || e.name == "select" {
+				named := e.attributes["id"] != "" && labelled[e.attributes["id"]] || e.attributes["aria-label"] != "" || slices.Contains(e.within, "label")
+				assert.True(t, named, "%s %s has no label", e.name, e.attributes["name"])
+			}
+		}
+	})
+}
+
+func TestDescriptionsExist(t *testing.T) {
+	pages(t, func(t *testing.T, _ bundle, _ string, es []element) {
+		ids := idsOf(es)
+		for _, e := range es {
+			for _, a := range []string{"aria-describedby", "aria-labelledby", "for", "form"} {
+				for id := range strings.FieldsSeq(e.attributes[a]) {
+					assert.True(t, ids[id], "%s of %s names %s", a, e.name, id)
+				}
+			}
+		}
+	})
+}
+
+func idsOf(es []element) map[string]bool {
+	ids := map[string]bool{}
+	for _, e := range es {
+		ids[e.attributes["id"]] = true
+	}
+	return ids
+}
+
+func TestLinksWithinTheSiteLeadSomewhere(t *testing.T) {
+	pages(t, func(t *testing.T, site bundle, name string, es []element) {
+		for _, e := range es {
+			for _, a := range []string{"href", "src"} {
+				link, has := e.attributes[a]
+				if !has {
+					continue
+				}
+				file, fragment, _ := strings.Cut(link, "#")
+				require.False(t, strings.Contains(file, ":") || strings.HasPrefix(file, "/"), "%s leaves the folder", link)
+				switch file {
+				case "":
+					file = name
+				case "./":
+					file = "index.html"
+				}
+				require.Contains(t, site, file)
+				// A fragment with an equals sign is a form filled in.
+				if fragment != "" && !strings.Contains(fragment, "=") {
+					assert.True(t, idsOf(elements(t, site[file]))[fragment], "%s has no %s", file, fragment)
+				}
+			}
+		}
+	})
+}
+
+func TestEveryCalculatorShowsAnExampleAnswered(t *testing.T) {
+	for _, c := range calculators() {
+		p, err := newCalculatorPage(c, os.DirFS("../testdata"))
+		require.NoError(t, err)
+		assert.NotEmpty(t, p.Example.Places, c.ID)
+		assert.Empty(t, p.Example.Report.Problems, c.ID)
+	}
+}
+
+func TestBuildingTwiceGivesTheSameBytes(t *testing.T) {
+	again, err := assemble([]byte("core"), []byte("runtime"), os.DirFS("../testdata"))
+	require.NoError(t, err)
+	for name, text := range finished(t) {
+		assert.True(t, string(text) == string(again[name]), "%s differs", name)
+	}
+}
+
+func TestWriteKeepsOutOfOtherFolders(t *testing.T) {
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(dir+"/letter.txt", []byte("mine"), 0o644))
+	assert.ErrorContains(t, finished(t).write(dir), "holds something else")
+	assert.FileExists(t, dir+"/letter.txt")
+}
+
+func TestWriteTakesOutWhatAnEarlierBuildLeft(t *testing.T) {
+	dir, site := t.TempDir(), finished(t)
+	require.NoError(t, site.write(dir))
+	require.NoError(t, os.WriteFile(dir+"/core.wasm.br", []byte("old"), 0o644))
+	require.NoError(t, site.write(dir))
+	assert.NoFileExists(t, dir+"/core.wasm.br")
+	for name, text := range site {
+		got, err := os.ReadFile(dir + "/" + name)
+		require.NoError(t, err)
+		assert.Equal(t, text, got)
+	}
+}
