@@ -43,17 +43,17 @@ var (
 
 	wetCoat     = calc.Output{Key: "wet_film", Label: "Wet film a coat", Unit: unit.Micrometre}
 	wetTooth    = calc.Output{Key: "wet_tooth", Label: "Comb wets", Unit: unit.Micrometre}
-	dryTooth    = calc.Output{Key: "dry_tooth", Label: "and not", Unit: unit.Micrometre}
+	dryTooth    = calc.Output{Key: "dry_tooth", Label: "Comb stays dry at", Unit: unit.Micrometre}
 	passes      = calc.Output{Key: "passes", Label: "Passes at your speed", Unit: unit.One, Decimals: 1}
-	wholePasses = calc.Output{Key: "whole_passes", Label: "Make it", Unit: unit.One}
-	speedFor    = calc.Output{Key: "speed_for", Label: "passes at", Unit: unit.MetrePerSecond, Decimals: 2}
+	wholePasses = calc.Output{Key: "whole_passes", Label: "Whole passes", Unit: unit.One}
+	speedFor    = calc.Output{Key: "speed_for", Label: "Gun speed for them", Unit: unit.MetrePerSecond, Decimals: 2}
 	strokes     = calc.Output{Key: "stroke_gap", Label: "Strokes apart", Unit: unit.Millimetre}
 	films       = calc.Output{
 		Key: "film", Place: cardFilm, Label: "Film of each coat", Columns: []calc.Output{product, wetCoat, wetTooth, dryTooth, passes, wholePasses, speedFor, strokes}, Optional: true,
 	}
 
 	startPressure = calc.Output{Key: "start_pressures", Place: cardGun, Label: "Start pressure", Words: true, Main: true, Optional: true}
-	pressureOne   = calc.Output{Key: "pressure", Label: "Start pressure, ±1 psi", Unit: unit.PSI, Decimals: 1}
+	pressureOne   = calc.Output{Key: "pressure", Label: "Start pressure", Unit: unit.PSI, Decimals: 1}
 	pressureMost  = calc.Output{Key: "pressure_most", Label: "Never above", Unit: unit.PSI, Decimals: 1}
 	pressureWhy   = words("why", "Why")
 	pressures     = calc.Output{
@@ -67,10 +67,10 @@ var (
 	step      = words("step", "What")
 	note      = words("note", "Mind")
 	timeline  = calc.Output{Key: "timeline", Place: cardTime, Label: "Call sheet", Look: "clock", Columns: []calc.Output{from, until, step, note}, Optional: true}
-	flashLow  = calc.Output{Key: "flash_low", Label: "Flash, from", Unit: unit.Minute}
-	flashHigh = calc.Output{Key: "flash_high", Label: "to", Unit: unit.Minute}
-	potLow    = calc.Output{Key: "pot_life_low", Label: "Pot life, from", Unit: unit.Minute}
-	potHigh   = calc.Output{Key: "pot_life_high", Label: "to", Unit: unit.Minute}
+	flashLow  = calc.Output{Key: "flash_low", Label: "Flash-off, shortest", Unit: unit.Minute}
+	flashHigh = calc.Output{Key: "flash_high", Label: "Flash-off, longest", Unit: unit.Minute}
+	potLow    = calc.Output{Key: "pot_life_low", Label: "Pot life, shortest", Unit: unit.Minute}
+	potHigh   = calc.Output{Key: "pot_life_high", Label: "Pot life, longest", Unit: unit.Minute}
 	recoatBy  = calc.Output{Key: "latest_recoat", Label: "Latest recoat", Unit: unit.Hour, Decimals: 1}
 	times     = calc.Output{
 		Key: "times", Place: cardTime, Label: "In today's air", Columns: []calc.Output{product, potLow, potHigh, flashLow, flashHigh, recoatBy}, Optional: true,
@@ -78,13 +78,13 @@ var (
 
 	vocMix    = calc.Output{Key: "voc", Label: "VOC as sprayed", Unit: unit.GramPerLitre}
 	vocLimit  = calc.Output{Key: "limit", Label: "Limit", Unit: unit.GramPerLitre}
-	vocSays   = words("says", "So")
-	vocMass   = calc.Output{Key: "emitted", Label: "Solvent out", Unit: unit.Gram}
+	vocSays   = words("says", "Against the limit")
+	vocMass   = calc.Output{Key: "emitted", Label: "Solvent into the air", Unit: unit.Gram}
 	costOne   = calc.Output{Key: "cost", Label: "Cost", Unit: unit.PlainMoney, Decimals: 2}
 	vocs      = calc.Output{Key: "vocs", Place: cardVOC, Label: "Each product", Columns: []calc.Output{product, vocMix, vocLimit, vocSays, vocMass, costOne}, Optional: true}
-	vocAll    = calc.Output{Key: "emitted_all", Place: cardVOC, Label: "Solvent out in all", Unit: unit.Gram, Optional: true}
+	vocAll    = calc.Output{Key: "emitted_all", Place: cardVOC, Label: "Solvent into the air in all", Unit: unit.Gram, Optional: true}
 	costAll   = calc.Output{Key: "cost_all", Place: cardVOC, Label: "Paint cost", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
-	costWaste = calc.Output{Key: "cost_left", Place: cardVOC, Label: "of it left over", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
+	costWaste = calc.Output{Key: "cost_left", Place: cardVOC, Label: "Cost of the left-over", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
 	costArea  = calc.Output{Key: "cost_area", Place: cardVOC, Label: "Paint cost of a square metre", Unit: unit.PricePerSquareMetre, Decimals: 2, Optional: true}
 
 	areaAll  = calc.Output{Key: "area_all", Place: cardAir, Label: "Area in all", Unit: unit.SquareMetre, Decimals: 2, Optional: true}

@@ -19,6 +19,7 @@ const (
 func (j *job) startPressures() {
 	air := j.Constant("Ordinary air", unit.DegC, source.CommonPractice, ordinaryAir)
 	rh := j.Constant("Ordinary humidity", unit.Percent, source.CommonPractice, ordinaryHumidity)
+	j.Caution("A start pressure is a first setting, good to about {p} either way: spray a test panel.", calc.N(1, unit.PSI).To(1, "p"))
 	var least, most calc.Num
 	for _, c := range j.coats {
 		p, why := j.gun.pressure, calc.Say("Your own start pressure: humidity does not change it for solvent, so choose the reducer for {t}", j.air.Air.To(0, "t"))
