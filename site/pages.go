@@ -54,6 +54,9 @@ type calculatorPage struct {
 // Places reports whether the form has named parts.
 func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
 
+// WorkedFile is the page of the worked example's steps, where there are too many for the calculator's own page.
+func (p calculatorPage) WorkedFile() string { return p.ID + "-worked.html" }
+
 // CardTitle is what the answer is called.
 func (p calculatorPage) CardTitle() string {
 	if p.ID == front {
@@ -84,6 +87,13 @@ func addPages(site bundle, testdata fs.FS) error {
 		}
 		all.add(p)
 		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true}, p); err != nil {
+			return err
+		}
+		if p.Example.Working == nil {
+			continue
+		}
+		worked := page{File: p.WorkedFile(), Title: c.Title + ", worked out", Description: "Every step of the worked example", Name: c.ID + "-worked"}
+		if err := r.render("worked", worked, p); err != nil {
 			return err
 		}
 	}

@@ -75,7 +75,17 @@ export class Page {
     const text = write(this.#form.values);
     this.#keeper.keep(text === "units=si" ? "" : text);
     byId("try").hidden = [...this.#form.values.keys()].some((key) => key !== "units");
+    this.#sayInvented();
     this.#ask();
+  }
+
+  // A job is the demo as long as most of it stands as the demo has it.
+  #sayInvented() {
+    const line = byId("invented");
+    if (!line) return;
+    const demo = [...parse(byId("try").querySelector("a").hash.slice(1))];
+    const kept = demo.filter(([key, value]) => this.#form.values.get(key) === value);
+    line.hidden = kept.length * 2 < demo.length;
   }
 
   // One question at a time, and always the latest: keys pressed meanwhile are answered together.

@@ -1,0 +1,124 @@
+package browser
+
+import (
+	"strings"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// What people do on the page, and what they see there.
+
+// tap puts a finger on the middle of the first element that a selector finds, wherever it stands on the page. It
+// fails when something else lies on top.
+func (p *tab) tap(selector string) {
+	p.t.Helper()
+	p.waitUntil("there is "+selector, `document.querySelector(`+quoted(selector)+`)?.getClientRects().length > 0`)
+	at := evaluate[[]float64](p, `(() => {
+		const e = document.querySelector(`+quoted(selector)+`);
+		e.scrollIntoView({block: "center", behavior: "instant"});
+		const r = e.getClientRects()[0], x = r.x + r.width / 2, y = r.y + r.height / 2;
+		const hit = document.elementFromPoint(x, y);
+		return [x, y, hit && (e.contains(hit) || hit.contains(e) || e.labels && [...e.labels].some((l) => l.contains(hit))) ? 1 : 0];
+	})()`)
+	require.Equal(p.t, 1.0, at[2], "something lies on top of %s", selector)
+	p.do(chromedp.TapXY(at[0], at[1]))
+}
+
+// keys presses keys, one after another, wherever the focus is.
+func (p *tab) keys(keys string) { p.t.Helper(); p.do(chromedp.KeyEvent(keys)) }
+
+// next is what the keypad's Next does.
+func (p *tab) next() { p.t.Helper(); p.keys(kb.Enter) }
+
+// paste puts text in at the focus, all at once.
+func (p *tab) paste(text string) {
+	p.t.Helper()
+	_, err := chromedp.Call(p.ctx, input.InsertText, input.InsertTextParams{Text: text})
+	require.NoError(p.t, err)
+}
+
+// focused is the key of the field that the focus is in.
+func (p *tab) focused() string {
+	p.t.Helper()
+	return evaluate[string](p, `document.activeElement.name ?? ""`)
+}
+
+// value is what stands in the box of a form's key.
+func (p *tab) value(name string) string {
+	p.t.Helper()
+	return evaluate[string](p, `document.querySelector(`+quoted(box(name))+`)?.value ?? "no such box"`)
+}
+
+func box(name string) string { return `[name="` + name + `"]` }
+
+// inOneLine reads the first element that a selector finds, every kind of space as one space. What is hidden is not read.
+func (p *tab) inOneLine(selector string) string {
+	p.t.Helper()
+	return strings.Join(strings.Fields(p.text(selector)), " ")
+}
+
+// waitIn waits until a text can be read within an element.
+func (p *tab) waitIn(selector, text string) {
+	p.t.Helper()
+	p.waitUntil(selector+" says “"+text+"”", `(document.querySelector(`+quoted(selector)+`)?.innerText ?? "").replace(/\s+/g, " ").includes(`+quoted(text)+`)`)
+}
+
+// has holds an element to texts that must be readable in it.
+func (p *tab) has(selector string, texts ...string) {
+	p.t.Helper()
+	says := p.inOneLine(selector)
+	for _, text := range texts {
+		assert.Contains(p.t, says, text, selector)
+	}
+}
+
+// sees reports whether anything that a selector finds takes room on the page.
+func (p *tab) sees(selector string) bool {
+	p.t.Helper()
+	return evaluate[bool](p, `[...document.querySelectorAll(`+quoted(selector)+`)].some((e) => e.checkVisibility({visibilityProperty: true}) && e.getClientRects().length > 0)`)
+}
+
+// link is the address of the page once it holds the form as it stands.
+func (p *tab) link() string {
+	p.t.Helper()
+	return evaluate[string](p, `new Promise((done) => setTimeout(() => done(location.href), 350))`)
+}
+
+// before has a script run in every page before the page's own.
+func (p *tab) before(script string) {
+	p.t.Helper()
+	_, err := chromedp.Call(p.ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: script})
+	require.NoError(p.t, err)
+}
+
+// media shows the page as on "screen" or in "print".
+func (p *tab) media(kind string) {
+	p.t.Helper()
+	_, err := chromedp.Call(p.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: kind})
+	require.NoError(p.t, err)
+}
+
+// fits holds the page to the width of the screen.
+func (p *tab) fits() {
+	p.t.Helper()
+	wide := evaluate[string](p, `(() => {
+		const room = document.documentElement.clientWidth;
+		if (document.documentElement.scrollWidth <= room) return "";
+		const e = [...document.querySelectorAll("body *")].find((e) => e.getBoundingClientRect().right > room + 1 && !e.closest(".unseen"));
+		return document.documentElement.scrollWidth + " px on " + room + ": " + (e?.outerHTML.slice(0, 200) ?? "?");
+	})()`)
+	assert.Empty(p.t, wide, "the page is wider than the screen")
+}
+
+// demo fills the form in by the demo link and waits for the card.
+func (p *tab) demo() {
+	p.t.Helper()
+	p.tap("#try a")
+	p.waitIn("#card", "Call sheet")
+}
