@@ -46,7 +46,7 @@ type Input struct {
 	Whole    bool                      // whole numbers only
 	Example  float64                   // in Unit: a likely value, for help, error texts and tests
 	Prefill  bool                      // starts with Example; only where leaving it is safe
-	Optional bool                      // may stay blank; Given then returns a blank Num
+	Optional bool                      // may stay blank; Given then returns a blank Num, Rows none
 	Choices  []Choice                  // the first is the example
 	Words    string                    // the example of an input that takes words
 	Check    func(words string) *Fault // what is wrong with the words, or nil

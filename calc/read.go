@@ -66,6 +66,8 @@ func (r *reader) table(e *Entry, prefix string, in *Input) {
 	table := prefix + in.Key
 	rows := r.form.rows(table + ".")
 	switch {
+	case len(rows) == 0 && in.Optional:
+		return
 	case len(rows) == 0:
 		r.problem(in, table, Missing, "{label} has no rows", "Add a {row}", Words(in.RowName, "row"))
 		return

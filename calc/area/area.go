@@ -11,7 +11,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&PartArea}
+var Calculators = []*calc.Calculator{&PartArea, &PartsArea, &SteelArea, &TankArea, &MeshArea}
 
 // PartArea tells how much there is to paint on one part, and on all of them.
 var PartArea = calc.Calculator{

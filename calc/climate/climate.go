@@ -13,7 +13,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Condensation, &AirState}
+var Calculators = []*calc.Calculator{&Condensation, &PartWarmUp, &AirState, &HeatedAir, &CompressedAir}
 
 // StandardPressure is where the 101325 Pa of the standard atmosphere come from.
 var StandardPressure = source.ASHRAEAir.At("equation 3, standard atmosphere at sea level").By(source.SecondHand)

@@ -13,7 +13,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&PotLifeToday, &BakeEquivalent}
+var Calculators = []*calc.Calculator{&PotLifeToday, &CupAge, &RecoatWindow, &BakeEquivalent}
 
 var (
 	arrhenius = source.GoldBook.At("Arrhenius equation; R from CODATA 2018").By(source.Memory)

@@ -35,6 +35,12 @@ type drying struct {
 //
 // It is infinite where the film never dries.
 func (l liquid) seconds(s setup, at place) float64 {
+	t, _ := l.dry(s, at)
+	return t
+}
+
+// dry is how long the film takes in seconds, and the temperature it has come to by then.
+func (l liquid) dry(s setup, at place) (t, T float64) {
 	d := drying{liquid: l, setup: s, place: at}
 	d.transfer(at.air)
 	d.transfer((at.air + d.steady()) / 2)
@@ -42,18 +48,26 @@ func (l liquid) seconds(s setup, at place) float64 {
 }
 
 // transfer sets the coefficients for air of temperature T between film and booth. The film is laminar all the way
-// (Re < 5e5) at any speed the form takes: Nu = 0.664 Re^½ Pr^⅓, and hm/h = 1/(rho cp Le^⅔). Air: Sutherland's
-// viscosity, cp 1007 J/(kg K), Pr 0.707 (Incropera, table A.4, memory). Still air moves at 0.1 m/s by itself.
+// (Re < 5e5) at any speed the form takes: Nu = 0.664 Re^½ Pr^⅓, and hm/h = 1/(rho cp Le^⅔). Still air moves at
+// 0.1 m/s by itself.
 func (d *drying) transfer(T float64) {
-	const cp, prandtl, stefan = 1007, 0.707, 5.670374419e-8
+	const stefan = 5.670374419e-8
 	density := d.place.pressure / (287.042 * T)
-	viscosity := 1.716e-5 * math.Pow(T/273.15, 1.5) * (273.15 + 110.4) / (T + 110.4)
+	viscosity := viscosity(T)
 	conductivity := viscosity * cp / prandtl
 	speed, pivot := math.Hypot(d.speed, 0.1), math.Hypot(d.pivot, 0.1)
 	h := nusselt(density*pivot*d.length/viscosity, prandtl) * conductivity / d.length * math.Pow(speed/pivot, d.exponent)
 	lewis := conductivity / (density * cp) / d.diffusivity(T, d.place.pressure)
 	d.mass = h / (density * cp * math.Pow(lewis, 2./3))
 	d.heat = d.faces * (h + 4*d.emissivity*stefan*T*T*T)
+}
+
+// Air: heat capacity in J/(kg K) and Prandtl number (Incropera, table A.4, memory).
+const cp, prandtl = 1007, 0.707
+
+// viscosity of air in Pa s, by Sutherland's formula.
+func viscosity(T float64) float64 {
+	return 1.716e-5 * math.Pow(T/273.15, 1.5) * (273.15 + 110.4) / (T + 110.4)
 }
 
 // nusselt is the mean Nusselt number of a plate in laminar flow, or with Sc for Pr its Sherwood number.
@@ -84,12 +98,13 @@ func (d *drying) steady() float64 {
 	return hi
 }
 
-// run steps by Runge and Kutta's fourth-order rule until the film is dry or all but steady, and ends in one step.
-func (d *drying) run() float64 {
-	T, t, left := d.panel, 0.0, d.film*d.leaves
+// run steps by Runge and Kutta's fourth-order rule until the film is dry or all but steady, and ends in one step. It
+// returns how long that took and the temperature at the end.
+func (d *drying) run() (t, T float64) {
+	T, left := d.panel, d.film*d.leaves
 	steady := d.steady()
 	if d.flux(steady) <= 0 {
-		return math.Inf(1)
+		return math.Inf(1), steady
 	}
 	// The slowest the film answers to a change is at its steady temperature, the fastest at its warmest.
 	answer := 1 / max(-d.slope(steady), -d.slope(max(T, d.air)))
@@ -97,16 +112,18 @@ func (d *drying) run() float64 {
 	for range 2000 {
 		if math.Abs(T-steady) < 0.02 && left > 8*settle*d.flux(steady) {
 			early := (d.flux(T) - d.flux(steady)) * settle // what it loses more while it settles
-			return t + (left-early)/d.flux(steady)
+			return t + (left-early)/d.flux(steady), steady
 		}
 		step := 0.3 * answer
 		next, lost := d.step(T, step)
 		if lost >= left {
-			return t + d.last(T, left, step, lost)
+			part := d.last(T, left, step, lost)
+			end, _ := d.step(T, part)
+			return t + part, end
 		}
 		T, t, left = next, t+step, left-lost
 	}
-	return math.Inf(1)
+	return math.Inf(1), T
 }
 
 // slope is how dT/dt falls with T.

@@ -16,6 +16,7 @@ const (
 // A liquid is what leaves the film. Temperatures are in K, pressures in Pa.
 type liquid struct {
 	molar     float64 // kg/mol
+	density   float64 // kg/m³ at 20 °C
 	antoine   antoine
 	from      source.Source
 	volume    float64 // Fuller's diffusion volume
@@ -30,20 +31,21 @@ type antoine struct{ A, B, C float64 }
 // 2-heptanone is 63 % low at 20 °C; its set for water starts at 106 °C.) All are second-hand, through the data tables
 // of the open library "chemicals" (github:CalebBell/chemicals, Vapor Pressure). "Xylene" is m-xylene, the most of the
 // commercial mixture. Diffusion volumes are sums of Fuller's 1969 increments, C 15.9, H 2.31, O 6.11, aromatic ring
-// -18.3 (memory; they give the library's acetone and butyl acetate).
+// -18.3 (memory; they give the library's acetone and butyl acetate). Densities are DIPPR equation 105's, those of
+// water and 2-butoxyethanol the CRC Handbook's, through the same library.
 var liquids = map[string]liquid{
-	Water:           {molar: 0.01801528, fromWater: true},
-	"butyl-acetate": {molar: 0.116160, antoine: antoine{9.26803, 1440.231, -61.362}, from: webBook, volume: 135.34},
-	"ethyl-acetate": {molar: 0.088106, antoine: antoine{9.13361, 1195.130, -60.680}, from: poling, volume: 94.30},
-	"acetone":       {molar: 0.058080, antoine: antoine{9.21840, 1197.010, -45.090}, from: poling, volume: 67.67},
-	"mek":           {molar: 0.072107, antoine: antoine{9.13860, 1232.630, -54.460}, from: poling, volume: 88.19},
-	"mibk":          {molar: 0.100160, antoine: antoine{8.82220, 1190.690, -77.700}, from: poling, volume: 129.23},
-	"heptanone":     {molar: 0.114188, antoine: antoine{9.16400, 1472.060, -70.170}, from: landolt, volume: 149.75},
-	"toluene":       {molar: 0.092140, antoine: antoine{9.05043, 1327.620, -55.525}, from: poling, volume: 111.48},
-	"xylene":        {molar: 0.106167, antoine: antoine{9.14051, 1468.703, -57.030}, from: poling, volume: 132.00},
-	"isopropanol":   {molar: 0.060096, antoine: antoine{10.24268, 1580.920, -53.540}, from: poling, volume: 72.29},
-	"butanol":       {molar: 0.074123, antoine: antoine{9.64930, 1395.140, -90.411}, from: poling, volume: 92.81},
-	"butyl-glycol":  {molar: 0.118176, antoine: antoine{9.56993, 1691.688, -72.931}, from: landolt, volume: 139.96},
+	Water:           {molar: 0.01801528, density: 998.2, fromWater: true},
+	"butyl-acetate": {molar: 0.116160, density: 880.9, antoine: antoine{9.26803, 1440.231, -61.362}, from: webBook, volume: 135.34},
+	"ethyl-acetate": {molar: 0.088106, density: 899.5, antoine: antoine{9.13361, 1195.130, -60.680}, from: poling, volume: 94.30},
+	"acetone":       {molar: 0.058080, density: 792.3, antoine: antoine{9.21840, 1197.010, -45.090}, from: poling, volume: 67.67},
+	"mek":           {molar: 0.072107, density: 804.9, antoine: antoine{9.13860, 1232.630, -54.460}, from: poling, volume: 88.19},
+	"mibk":          {molar: 0.100160, density: 800.7, antoine: antoine{8.82220, 1190.690, -77.700}, from: poling, volume: 129.23},
+	"heptanone":     {molar: 0.114188, density: 816.1, antoine: antoine{9.16400, 1472.060, -70.170}, from: landolt, volume: 149.75},
+	"toluene":       {molar: 0.092140, density: 868.5, antoine: antoine{9.05043, 1327.620, -55.525}, from: poling, volume: 111.48},
+	"xylene":        {molar: 0.106167, density: 864.3, antoine: antoine{9.14051, 1468.703, -57.030}, from: poling, volume: 132.00},
+	"isopropanol":   {molar: 0.060096, density: 786.7, antoine: antoine{10.24268, 1580.920, -53.540}, from: poling, volume: 72.29},
+	"butanol":       {molar: 0.074123, density: 808.2, antoine: antoine{9.64930, 1395.140, -90.411}, from: poling, volume: 92.81},
+	"butyl-glycol":  {molar: 0.118176, density: 901.5, antoine: antoine{9.56993, 1691.688, -72.931}, from: landolt, volume: 139.96},
 }
 
 // pressure is the vapour pressure over the liquid.

@@ -10,7 +10,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&WetFilm, &CombReading, &DryFilm, &Spreading, &PaintNeeded}
+var Calculators = []*calc.Calculator{&WetFilm, &CombReading, &DryFilm, &Spreading, &PaintNeeded, &CoverageLeft, &BlendArea, &ProfilePaint, &FilmFromPaint, &GaugeReadings}
 
 // Where the formulas were read.
 var (

@@ -8,7 +8,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&FilmFromGun, &PressureToday, &StrokeOverlap}
+var Calculators = []*calc.Calculator{&FilmFromGun, &DeliveryTest, &TipChange, &PressureToday, &StrokeOverlap, &DistanceAndArc}
 
 var (
 	// One desert setting, nobody's measurement: it fits the exponents and cannot also prove them.

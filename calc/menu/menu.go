@@ -11,6 +11,11 @@ import (
 	"spraywright/calc/gun"
 	"spraywright/calc/job"
 	"spraywright/calc/mixing"
+	"spraywright/calc/money"
+	"spraywright/calc/settings"
+	"spraywright/calc/supply"
+	"spraywright/calc/vent"
+	"spraywright/calc/viscosity"
 	"spraywright/calc/voc"
 )
 
@@ -23,14 +28,19 @@ type Topic struct {
 // Topics is the menu.
 var Topics = []Topic{
 	{"job", "The job", job.Calculators},
+	{"settings", "Today’s settings", settings.Calculators},
 	{"mixing", "At the scale", mixing.Calculators},
 	{"film", "Film and coverage", film.Calculators},
 	{"area", "Areas", area.Calculators},
 	{"climate", "Air and moisture", climate.Calculators},
 	{"drying", "Flash-off", drying.Calculators},
 	{"gun", "Gun", gun.Calculators},
+	{"viscosity", "Viscosity and thinning", viscosity.Calculators},
+	{"supply", "Air supply", supply.Calculators},
 	{"cure", "Pot life and cure", cure.Calculators},
 	{"voc", "VOC", voc.Calculators},
+	{"vent", "Booth and safety", vent.Calculators},
+	{"money", "Money", money.Calculators},
 }
 
 // Find returns the calculator with an ID, or nil.

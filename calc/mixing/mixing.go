@@ -16,7 +16,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Mix, &MixRatio, &OverPour, &BlendStrength}
+var Calculators = []*calc.Calculator{&Mix, &MixRatio, &OverPour, &FromOnePart, &PartUsedCup, &CupGraduations, &BlendStrength}
 
 // A Component is one part of a mix.
 type Component struct {

@@ -33,6 +33,8 @@ const (
 	Energy                Quantity = "activation-energy"
 	DryingRate            Quantity = "drying-rate" // shrinking of a drop's squared diameter
 	Kelvins               Quantity = "absolute-temperature"
+	Girth                 Quantity = "girth" // area to a length of bar, beam or pipe
+	TimePrice             Quantity = "time-price"
 	Angle                 Quantity = "angle"
 	HeatTransfer          Quantity = "heat-transfer"
 	Space                 Quantity = "space"       // the volume of a room
@@ -40,6 +42,9 @@ const (
 	MolarMass             Quantity = "molar-mass"
 	VapourShare           Quantity = "vapour-share" // of the air, by volume
 	VapourYield           Quantity = "vapour-yield" // vapour, or air, for a volume of liquid
+	KinematicViscosity    Quantity = "kinematic-viscosity"
+	DynamicViscosity      Quantity = "dynamic-viscosity"
+	AirFlow               Quantity = "air-flow" // compressed air, as free air; in what state is not the unit's business
 )
 
 // Exact factors come from NIST SP 811 (2008), appendix B.
@@ -132,6 +137,14 @@ const (
 	PartsPerMillion
 	CubicMetrePerLitre
 	CubicFootPerGallon
+	SquareMMPerSecond
+	MillipascalSecond
+	LitrePerMinute
+	FreeM3PerHour
+	FreeFt3PerMinute
+	SquareMetrePerMetre
+	SquareFootPerFoot
+	PricePerHour
 	count
 )
 
@@ -215,4 +228,12 @@ var table = [count]measure{
 	PartsPerMillion:     {id: "ppm", symbol: "ppm", quantity: VapourShare, scale: 1},
 	CubicMetrePerLitre:  {id: "m3/L", symbol: "m³/L", quantity: VapourYield, scale: 1},
 	CubicFootPerGallon:  {id: "ft3/gal", symbol: "ft³/gal", quantity: VapourYield, us: true, scale: foot * foot * foot / 1e9 / (gallon / 1000)},
+	SquareMMPerSecond:   {id: "mm2/s", symbol: "mm²/s", quantity: KinematicViscosity, alias: []string{"cst"}, scale: 1},
+	MillipascalSecond:   {id: "mPas", symbol: "mPa·s", quantity: DynamicViscosity, alias: []string{"cp"}, scale: 1},
+	LitrePerMinute:      {id: "L/min", symbol: "L/min", quantity: AirFlow, scale: 1},
+	FreeM3PerHour:       {id: "m3/h_free", symbol: "m³/h", quantity: AirFlow, scale: 1000. / 60},
+	FreeFt3PerMinute:    {id: "cfm", symbol: "cfm", quantity: AirFlow, us: true, alias: []string{"scfm"}, scale: foot * foot * foot / 1e6},
+	SquareMetrePerMetre: {id: "m2/m", symbol: "m²/m", quantity: Girth, scale: 1},
+	SquareFootPerFoot:   {id: "ft2/ft", symbol: "ft²/ft", quantity: Girth, us: true, scale: foot / 1000},
+	PricePerHour:        {id: "/h", symbol: "an hour", quantity: TimePrice, scale: 1},
 }

@@ -13,7 +13,7 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&AsSprayed, &Blended, &MostThinner, &LessWater, &Content, &OfSolids, &Stages}
+var Calculators = []*calc.Calculator{&AsSprayed, &Blended, &MostThinner, &LessWater, &Content, &OfSolids, &Stages, &LimitTables, &Record}
 
 var (
 	content    = source.CFR59.At("59.104(a)(1)").By(source.Memory)

@@ -1,0 +1,72 @@
+package settings
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/climate"
+	"spraywright/calc/drying"
+	"spraywright/calc/field"
+	"spraywright/calc/source"
+	"spraywright/calc/unit"
+)
+
+var psychrometer = source.ASHRAEAir.At("equation 33: a wet bulb in moving air").By(source.SecondHand)
+
+// readAir takes the booth as it is, judges dew on the panel, and weighs the air against ordinary air.
+func (d *day) readAir() bool {
+	air, p := d.Given(field.Air), climate.Pressure(d.Working, d.Given(field.Altitude))
+	rh, ok := d.readHumidity(air, p)
+	if !ok {
+		return false
+	}
+	d.now = drying.Climate{Air: air, Humidity: rh, Panel: d.Given(field.Panel), AirSpeed: d.Given(field.AirSpeed), Pressure: p}
+	d.needed = d.Given(field.MarginNeeded)
+	var over calc.Num
+	over, d.dew = climate.JudgeCondensation(d.Working, d.now.Panel, air, rh, d.needed)
+	t, h := d.Constant("Ordinary air", unit.DegC, ordinaryDay, 23), d.Constant("and its humidity", unit.Percent, ordinaryDay, 50)
+	d.ordinary = drying.Climate{Air: t, Humidity: h, Panel: t, AirSpeed: d.now.AirSpeed, Pressure: p}
+	d.strength, d.usual = drying.Strength(d.Working, air, rh, p), drying.Strength(d.Working, t, h, p)
+	d.ratio = d.Step("Air dries water, against ordinary air", "r = max(0, E / E_ref)", unit.One, source.Definition, max(0, d.strength.V/d.usual.V), d.strength, d.usual)
+	d.Result(dewPoint, d.dew)
+	d.Result(margin, over)
+	d.Result(humidityNow, rh)
+	d.Result(dryingRatio, d.ratio)
+	d.Tell(dryingWhy, calc.Say("A wet film cools to {bulb}, {gap} below this air; in ordinary air to {usual} below it",
+		d.bulb(d.now).To(1, "bulb"), d.gap(d.now).To(1, "gap"), d.gap(d.ordinary).To(1, "usual")))
+	return true
+}
+
+// bulb is the wet bulb over water.
+func (d *day) bulb(c drying.Climate) calc.Num {
+	return calc.N(climate.WetBulbLiquid(c.Air.V, c.Humidity.V, c.Pressure.V), unit.DegC)
+}
+
+// gap is how far the wet bulb stands below the air.
+func (d *day) gap(c drying.Climate) calc.Num { return calc.N(c.Air.V-d.bulb(c).V, unit.DiffC) }
+
+// readHumidity takes the hygrometer's reading, or works it out from the wet bulb's.
+func (d *day) readHumidity(air, p calc.Num) (rh calc.Num, ok bool) {
+	if d.Picked(field.AirReading) != "wet-bulb" {
+		return d.Given(humidity), true
+	}
+	w, bulb := d.Working, d.Given(wetBulb)
+	if bulb.V > air.V+1e-9 {
+		d.Reject(wetBulb, calc.Impossible, "is above the air temperature: a wet wick is never warmer than the air", "Check both thermometers")
+		return rh, false
+	}
+	full := climate.MoistureOf(w, climate.SaturationLiquid(w, bulb), p)
+	W := d.Step("Moisture content by the wet bulb", "W = ((2501 - 2.326*t_w)*W_s - 1.006*(t - t_w))/(2501 + 1.86*t - 4.186*t_w)", unit.KilogramPerKilogram, psychrometer,
+		((2501-2.326*bulb.V)*full.V-1.006*(air.V-bulb.V))/(2501+1.86*air.V-4.186*bulb.V), bulb, full, air)
+	pw := d.Step("Vapour pressure", "p_w = p*W/(0.621945 + W)", unit.Pascal, psychrometer, p.V*W.V/(0.621945+W.V), p, W)
+	rh = d.share(pw, air)
+	if rh.V < humidity.Limits.Min {
+		d.Reject(wetBulb, calc.Impossible, "is too far below the air temperature: no air is that dry", "Check that the wick is wet, and both thermometers")
+		return rh, false
+	}
+	return rh, true
+}
+
+// share is the relative humidity of vapour at air temperature t.
+func (d *day) share(pw, t calc.Num) calc.Num {
+	full := climate.Saturation(d.Working, t)
+	return d.Step("Relative humidity", "RH = min(100, 100*p_w/p_ws)", unit.Percent, psychrometer, min(100, 100*pw.V/full.V), pw, full)
+}

@@ -1,0 +1,62 @@
+package settings
+
+import (
+	"math"
+	"strconv"
+
+	"spraywright/calc"
+	"spraywright/calc/drying"
+	"spraywright/calc/unit"
+)
+
+// The picture of drops in flight, in pixels on a phone, up to farthest mm.
+const (
+	dropsLeft, dropsRight = 40.0, 312.0
+	dropsTop, dropsBase   = 12.0, 196.0
+	dropsHigh             = 236.0
+	farthest              = 300.0
+)
+
+// drawDrops shows what drops of several sizes lose on their way, in today's air.
+func (d *day) drawDrops() {
+	rate, Sc := drying.DropRate(nil, d.now, d.liquid), drying.Schmidt(nil, d.now, d.liquid)
+	loss := func(size, mm float64) float64 {
+		return drying.FlightLoss(nil, rate, calc.N(size, unit.Micrometre), calc.N(mm, unit.Millimetre), Sc).V
+	}
+	top := math.Min(100, math.Max(5, math.Ceil(loss(20, farthest)/5)*5))
+	x := func(mm float64) float64 { return dropsLeft + mm/farthest*(dropsRight-dropsLeft) }
+	y := func(lost float64) float64 { return dropsBase - lost/top*(dropsBase-dropsTop) }
+	p := calc.Picture{
+		Key: "drops", Title: "What drops lose on their way", Width: mapWide, Height: dropsHigh,
+		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry",
+			d.distance.To(0, "L"), calc.N(loss(20, d.distance.V), unit.Percent).To(1, "a"), calc.N(loss(60, d.distance.V), unit.Percent).To(1, "b"))),
+	}
+	for i := range 6 {
+		share := top * float64(i) / 5
+		label := text("axis", dropsLeft-4, y(share)+4, d.Voiced(calc.Say("{x}", calc.N(share, unit.Percent).As("x"))))
+		label.AnchorEnd = true
+		p.Shapes = append(p.Shapes, rule("grid", dropsLeft, y(share), dropsRight-dropsLeft, 0), label)
+	}
+	for mm := 100.0; mm <= farthest; mm += 100 {
+		label := text("axis", x(mm), dropsBase+16, d.Voiced(calc.Say("{L}", calc.N(mm, unit.Millimetre).To(0, "L"))))
+		label.AnchorMid = true
+		p.Shapes = append(p.Shapes, label)
+	}
+	for _, size := range []float64{20, 30, 40, 60} {
+		look := "film"
+		if size == dropSize {
+			look = "now"
+		}
+		var points []float64
+		for i := range 31 {
+			mm := farthest * float64(i) / 30
+			points = append(points, x(mm), y(math.Min(top, loss(size, mm))))
+		}
+		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: points},
+			text(look, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm"))
+	}
+	p.Shapes = append(p.Shapes, rule("limit", x(math.Min(farthest, d.distance.V)), dropsTop, 0, dropsBase-dropsTop),
+		text("limit", x(math.Min(farthest, d.distance.V))+4, dropsTop+10, "you"),
+		text("axis", dropsLeft, dropsHigh-6, "distance from the gun, and loss upwards"))
+	d.Draw(p)
+}

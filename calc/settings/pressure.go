@@ -1,0 +1,116 @@
+package settings
+
+import (
+	"strconv"
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/drying"
+	"spraywright/calc/field"
+	"spraywright/calc/gun"
+	"spraywright/calc/source"
+	"spraywright/calc/unit"
+)
+
+// The air, in °C, in which the law of the pressure has been looked at.
+const coldest, hottest = 5, 45
+
+// maddest is an exponent beyond anything that pressure alone could mean.
+const maddest = 0.5
+
+func (d *day) readGun() bool {
+	d.ref, d.rated, d.distance = d.Given(field.Pressure), d.Given(field.PressureMost), d.Given(field.GunDistance)
+	d.overlap, d.speed = d.Given(field.Overlap), d.Given(field.GunSpeed)
+	if d.ref.V > d.rated.V {
+		d.Reject(field.Pressure, calc.Impossible, "is above the gun's rated highest pressure, {most}", "Never run a gun above its rating; check both", d.rated.As("most"))
+		return false
+	}
+	return true
+}
+
+// pressureToday gives the start pressure where there is a law for it.
+func (d *day) pressureToday() {
+	d.start = d.ref
+	m, from, ok := d.exponent()
+	why := ""
+	switch {
+	case !d.water():
+		why = "Keep your own: humidity hardly touches solvent, and no figure is known. Choose the reducer for {t}"
+	case !ok:
+		why = "Keep your own: there is no figure for how this kind of gun follows the weather"
+	case d.now.Air.V < coldest || d.now.Air.V > hottest:
+		why = "Keep your own: nothing is known under 5 °C (41 °F) or over 45 °C (113 °F)"
+	}
+	if why != "" {
+		d.Tell(pressureWhy, calc.Say(why, d.now.Air.To(0, "t")))
+		return
+	}
+	d.Result(exponentUsed, m)
+	d.Tell(exponentFrom, from)
+	var asked calc.Num
+	asked, d.start = gun.FollowAir(d.Working, m, d.ref, d.rated, d.strength, d.usual, d.gaugeStep())
+	d.Result(startPressure, d.start)
+	switch {
+	case asked.V > d.rated.V+0.5:
+		why = "The air asks for {asked}; the gun's rating ends at {most}. Damp air dries drops slowly, so finer ones do no harm"
+	case d.start.V < d.ref.V:
+		why = "Lower than in ordinary air: larger drops land wetter, spread wider and miss less. It makes up for a part of the air only"
+	case d.start.V > d.ref.V:
+		why = "Higher than in ordinary air: damp air dries drops slowly, so finer ones do no harm"
+	default:
+		why = "As in ordinary air"
+	}
+	d.Tell(pressureWhy, calc.Say(why, asked.To(1, "asked"), d.rated.To(1, "most")))
+}
+
+// gaugeStep is what the reader's gauge shows: 0.5 psi, or 0.05 bar.
+func (d *day) gaugeStep() calc.Num {
+	step := calc.N(0.5, unit.PSI)
+	if !strings.HasSuffix(d.Voiced(calc.Say("{p}", step.As("p"))), unit.PSI.Symbol()) {
+		step.V = unit.Convert(0.05, unit.Bar, unit.PSI)
+	}
+	return d.Constant("Step of the gauge", unit.PSI, source.CommonPractice, step.V)
+}
+
+// exponent is the one typed, else the one fitted to the shop's own pairs, else what is known for the kind of gun.
+func (d *day) exponent() (m calc.Num, from calc.Text, ok bool) {
+	if m = d.Given(field.PressureExponent); m.Given() {
+		return m, calc.Say("The number you entered"), true
+	}
+	if m, from, ok = d.fitted(); ok {
+		return m, from, ok
+	}
+	m, ok = gun.Exponent(d.Working, d.Picked(field.Gun))
+	return m, calc.Say("Painters' practice, one desert setting: nobody has measured it"), ok
+}
+
+func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
+	var own []gun.Pair
+	for _, row := range d.Rows(pairs) {
+		air, rh, p := row.Given(field.Air), row.Given(field.Humidity), row.Given(field.PressureWorked)
+		E := drying.Strength(nil, air, rh, d.now.Pressure)
+		r := d.Model("This pair's air dries water, against ordinary air", "drying strength as for today's air", unit.One, source.Definition,
+			max(0, E.V/d.usual.V), air.As("t"), rh.As("RH"))
+		own = append(own, gun.Pair{Ratio: r, Pressure: p})
+		row.Describe(calc.Say("{p} in {t} and {rh}", p.To(1, "p"), air.To(0, "t"), rh.To(0, "rh")))
+	}
+	if len(own) == 0 || !d.water() {
+		return m, from, false
+	}
+	m, spread, ok := gun.RefitExponent(d.Working, d.ref, own)
+	switch {
+	case !ok:
+		d.Caution("Your pairs stand in air too much like ordinary air to tell anything: note one in a heat wave, or in damp cold.")
+		return m, from, false
+	case m.V < 0 || m.V > maddest:
+		d.Caution("Your pairs do not fit: pressure falls as air gets drier, and by less than they say. Check them; they are left out.")
+		return m, from, false
+	case spread.Given():
+		d.Result(exponentSpread, spread)
+	}
+	n := calc.Words(strconv.Itoa(len(own)), "n")
+	if len(own) == 1 {
+		return m, calc.Say("Your own pair: one cannot show how far to trust it"), true
+	}
+	return m, calc.Say("Your own {n} pairs", n), true
+}

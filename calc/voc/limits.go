@@ -1,0 +1,45 @@
+package voc
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/caution"
+	"spraywright/calc/field"
+	"spraywright/calc/unit"
+)
+
+// LimitTables shows what each table of limits allows a kind of coat.
+var LimitTables = calc.Calculator{
+	ID:       "voc-limits",
+	Title:    "VOC limits side by side",
+	Question: "What VOC limit does this kind of coat fall under?",
+	Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers, " +
+		"and was entered from memory; many states and districts are stricter with whoever sprays.",
+	Inputs:   []calc.Input{field.Role, field.Stages.If("role", "base", "clear")},
+	Outputs:  []calc.Output{limitTable},
+	Work:     limitTables,
+	Cautions: []string{caution.LocalRule},
+}
+
+var limitTable = calc.Output{Key: "limit_table", Label: "Limits", Main: true, Columns: []calc.Output{
+	{Key: "table", Label: "Table", Words: true},
+	{Key: "limit_category", Label: "Category", Words: true},
+	{Key: "limit", Label: "Limit", Unit: unit.GramPerLitre},
+	{Key: "holds_for", Label: "Holds for", Words: true},
+}}
+
+func limitTables(w *calc.Working) {
+	stages := int(w.Given(field.Stages).Or(1).V)
+	for _, table := range field.Limits.Choices {
+		l, ok := LimitFor(table.Key, w.Picked(field.Role), stages)
+		if !ok {
+			continue
+		}
+		whole := "This coat"
+		if l.Average {
+			whole = "The average of all stages"
+		}
+		told := func(s string) calc.Cell { return calc.Told(calc.Say("{s}", calc.Words(s, "s"))) }
+		limit := w.Constant("Limit for "+l.Category, unit.GramPerLitre, l.Source, l.Value)
+		w.List(limitTable, told(table.Label), told(l.Category), calc.Of(limit), told(whole))
+	}
+}
