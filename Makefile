@@ -26,7 +26,7 @@ format:
 
 vet:
 	$(GO) vet ./...
-	GOOS=js GOARCH=wasm $(GO) vet ./wasm ./site/size/empty
+	GOOS=js GOARCH=wasm $(GO) vet ./wasm/... ./site/size/empty
 
 # All tests but those in a browser.
 unit:

@@ -210,3 +210,10 @@ func (in *Input) picked(text string) string {
 	}
 	return text
 }
+
+// A Maker makes a calculator. Calculators are made when they are asked for, so that a program holds only those that
+// its menu lists.
+type Maker struct {
+	ID   string // the calculator's own
+	Make func() *Calculator
+}

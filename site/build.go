@@ -11,6 +11,8 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"spraywright/calc/menu"
 )
 
 // assets are the parts of the site that are written by hand.
@@ -21,13 +23,13 @@ var assets embed.FS
 // A bundle is a finished site: what each file holds, by its slash-separated path.
 type bundle map[string][]byte
 
-// build compiles the core, makes the site and writes it to a folder.
+// build compiles the cores, makes the site and writes it to a folder.
 func build(out string) error {
 	root, err := moduleRoot()
 	if err != nil {
 		return err
 	}
-	core, err := compileCore()
+	cores, err := compileCores()
 	if err != nil {
 		return err
 	}
@@ -35,17 +37,18 @@ func build(out string) error {
 	if err != nil {
 		return err
 	}
-	site, err := assemble(core, runtime, os.DirFS(filepath.Join(root, "testdata")))
+	site, err := assemble(cores, runtime, os.DirFS(filepath.Join(root, "testdata")))
 	if err != nil {
 		return err
 	}
 	return site.write(out)
 }
 
-// assemble makes every file of the site from the compiled core, Go's script for it, and testdata with its demo job
+// assemble makes every file of the site from the compiled cores, Go's script for them, and testdata with its demo job
 // and published check values.
-func assemble(core, runtime []byte, testdata fs.FS) (bundle, error) {
-	site := bundle{"core.wasm": core, "wasm_exec.js": runtime}
+func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
+	site := maps.Clone(cores)
+	site["wasm_exec.js"] = runtime
 	for _, add := range []func(bundle) error{addScripts, addStyles, addStatic, addIcons, addDescription, addManifest} {
 		if err := add(site); err != nil {
 			return nil, err
@@ -94,21 +97,33 @@ func each(folder string, f func(name string, text []byte)) error {
 	return nil
 }
 
-// compileCore compiles the calculators for the browser. Go's build cache makes a second call quick.
-func compileCore() ([]byte, error) {
-	dir, err := os.MkdirTemp("", "core")
+// coreFile is the file of a compiled core.
+func coreFile(name string) string { return name + ".wasm" }
+
+// compileCores compiles the calculators for the browser. Go's build cache makes a second call quick.
+func compileCores() (bundle, error) {
+	dir, err := os.MkdirTemp("", "cores")
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	file := filepath.Join(dir, "core.wasm")
 	// Without -buildid= and paths the same sources give the same bytes anywhere.
-	cmd := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w -buildid=", "-buildvcs=false", "-o", file, "spraywright/wasm")
+	args := []string{"build", "-trimpath", "-ldflags=-s -w -buildid=", "-buildvcs=false", "-o", dir + string(filepath.Separator)}
+	for _, core := range menu.Cores() {
+		args = append(args, "spraywright/wasm/"+core.Name)
+	}
+	cmd := exec.Command("go", args...)
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	if text, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("compiling the core: %w\n%s", err, text)
+		return nil, fmt.Errorf("compiling the cores: %w\n%s", err, text)
 	}
-	return os.ReadFile(file)
+	cores := bundle{}
+	for _, core := range menu.Cores() {
+		if cores[coreFile(core.Name)], err = os.ReadFile(filepath.Join(dir, core.Name)); err != nil {
+			return nil, err
+		}
+	}
+	return cores, nil
 }
 
 // wasmRuntime is the script that starts a Go program in a browser. It must be of the compiler's own version.

@@ -22,6 +22,7 @@ type (
 	calculatorRecord struct {
 		ID       string         `json:"id"`
 		Topic    string         `json:"topic"`
+		Core     string         `json:"core"` // the compiled core that answers it, without .wasm
 		Page     string         `json:"page"`
 		Title    string         `json:"title"`
 		Question string         `json:"question"`
@@ -82,12 +83,14 @@ type (
 
 func addDescription(site bundle) error {
 	all := description{Schema: descriptionVersion}
-	for _, t := range menu.Topics {
-		for _, c := range t.Calculators {
-			all.Calculators = append(all.Calculators, calculatorRecord{
-				ID: c.ID, Topic: t.ID, Page: pageFile(c), Title: c.Title, Question: c.Question, Range: c.Range,
-				Inputs: describeInputs(c.Inputs), Outputs: describeOutputs(c.Outputs), Cautions: c.Cautions,
-			})
+	for _, core := range menu.Cores() {
+		for _, t := range core.Topics {
+			for _, c := range t.Calculators() {
+				all.Calculators = append(all.Calculators, calculatorRecord{
+					ID: c.ID, Topic: t.ID, Core: core.Name, Page: pageFile(c), Title: c.Title, Question: c.Question, Range: c.Range,
+					Inputs: describeInputs(c.Inputs), Outputs: describeOutputs(c.Outputs), Cautions: c.Cautions,
+				})
+			}
 		}
 	}
 	text, err := json.MarshalIndent(all, "", " ")

@@ -51,6 +51,16 @@ type calculatorPage struct {
 	Checks  []check.Row
 }
 
+// CoreFile is the compiled core that answers the page.
+func (p calculatorPage) CoreFile() string {
+	for _, core := range menu.Cores() {
+		if core.Find(p.ID) != nil {
+			return coreFile(core.Name)
+		}
+	}
+	return ""
+}
+
 // Places reports whether the form has named parts.
 func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
 
@@ -101,7 +111,7 @@ func addPages(site bundle, testdata fs.FS) error {
 		page
 		data any
 	}{
-		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Topics},
+		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Topics()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
@@ -160,8 +170,8 @@ func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, erro
 // calculators is every calculator, in menu order.
 func calculators() []*calc.Calculator {
 	var all []*calc.Calculator
-	for _, t := range menu.Topics {
-		all = append(all, t.Calculators...)
+	for _, t := range menu.Topics() {
+		all = append(all, t.Calculators()...)
 	}
 	return all
 }

@@ -36,7 +36,7 @@ func TestTheServiceWorkerListsEveryFileWithItsHash(t *testing.T) {
 
 func TestAnotherFileMakesAnotherVersion(t *testing.T) {
 	versionOf := func(core string) string {
-		site := bundle{"core.wasm": []byte(core)}
+		site := bundle{"job.wasm": []byte(core)}
 		require.NoError(t, addServiceWorker(site))
 		return regexp.MustCompile(`const version = "([^"]+)"`).FindStringSubmatch(string(site["sw.js"]))[1]
 	}

@@ -21,7 +21,7 @@ func folder(t *testing.T) (http.Handler, string) {
 	dir := filepath.Join(top, "dist")
 	require.NoError(t, os.MkdirAll(filepath.Join(dir, "scripts"), 0o755))
 	for name, text := range map[string]string{
-		"../secret.txt": "secret", "index.html": "home", "core.wasm": "core", "scripts/app.js": "app", "scripts/app.js.br": "packed", "sw.js": "worker", "notes.md": "draft",
+		"../secret.txt": "secret", "index.html": "home", "job.wasm": "core", "scripts/app.js": "app", "scripts/app.js.br": "packed", "sw.js": "worker", "notes.md": "draft",
 	} {
 		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
 	}
@@ -45,7 +45,7 @@ func get(h http.Handler, target string, header ...string) *http.Response {
 func TestServesFilesWithTheirTypes(t *testing.T) {
 	h, _ := folder(t)
 	for target, kind := range map[string]string{
-		"/": "text/html; charset=utf-8", "/index.html": "text/html; charset=utf-8", "/core.wasm": "application/wasm", "/scripts/app.js": "text/javascript; charset=utf-8",
+		"/": "text/html; charset=utf-8", "/index.html": "text/html; charset=utf-8", "/job.wasm": "application/wasm", "/scripts/app.js": "text/javascript; charset=utf-8",
 	} {
 		res := get(h, target)
 		assert.Equal(t, http.StatusOK, res.StatusCode, target)

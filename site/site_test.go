@@ -16,7 +16,7 @@ import (
 
 // made is the site with a stand-in for the compiled core, made once for all tests.
 var made = sync.OnceValues(func() (bundle, error) {
-	return assemble([]byte("core"), []byte("runtime"), os.DirFS("../testdata"))
+	return assemble(bundle{"job.wasm": []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
 })
 
 func finished(t *testing.T) bundle {
@@ -175,7 +175,7 @@ func TestEveryCalculatorShowsAnExampleAnswered(t *testing.T) {
 }
 
 func TestBuildingTwiceGivesTheSameBytes(t *testing.T) {
-	again, err := assemble([]byte("core"), []byte("runtime"), os.DirFS("../testdata"))
+	again, err := assemble(bundle{"job.wasm": []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
 	require.NoError(t, err)
 	for name, text := range finished(t) {
 		assert.True(t, string(text) == string(again[name]), "%s differs", name)
@@ -192,9 +192,9 @@ func TestWriteKeepsOutOfOtherFolders(t *testing.T) {
 func TestWriteTakesOutWhatAnEarlierBuildLeft(t *testing.T) {
 	dir, site := t.TempDir(), finished(t)
 	require.NoError(t, site.write(dir))
-	require.NoError(t, os.WriteFile(dir+"/core.wasm.br", []byte("old"), 0o644))
+	require.NoError(t, os.WriteFile(dir+"/job.wasm.br", []byte("old"), 0o644))
 	require.NoError(t, site.write(dir))
-	assert.NoFileExists(t, dir+"/core.wasm.br")
+	assert.NoFileExists(t, dir+"/job.wasm.br")
 	for name, text := range site {
 		got, err := os.ReadFile(dir + "/" + name)
 		require.NoError(t, err)

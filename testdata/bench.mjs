@@ -14,7 +14,7 @@ if (!existsSync(demo)) {
 }
 const lines = readFileSync(demo, "utf8").split("\n").filter((line) => line !== "" && !line.startsWith("#"));
 const form = new URLSearchParams(lines.join("&"));
-const calculate = await start(resolve(dist));
+const calculate = await start(resolve(dist), "job");
 
 const warmUp = 50, longest = 10000; // calls; ms
 const times = [];

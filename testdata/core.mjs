@@ -3,11 +3,14 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 
-/** Loads wasm_exec.js and core.wasm from a built site; resolves to calculate(id, form) -> report, both texts. */
-export async function start(dist) {
+/**
+ * Loads wasm_exec.js and one core, "job" for job.wasm, from a built site; resolves to its calculate(id, form) -> report,
+ * both texts.
+ */
+export async function start(dist, core) {
   await import(pathToFileURL(join(dist, "wasm_exec.js"))); // defines globalThis.Go
   const go = new Go();
-  const { instance } = await WebAssembly.instantiate(await readFile(join(dist, "core.wasm")), go.importObject);
+  const { instance } = await WebAssembly.instantiate(await readFile(join(dist, core + ".wasm")), go.importObject);
   go.run(instance); // resolves only when the core ends, which it does not
   return globalThis.calculate;
 }

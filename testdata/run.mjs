@@ -4,21 +4,32 @@
 //
 // A request is a line {"id":"wet-film","form":{"dry_film":"60","volume_solids":"45","coats":"2"}}; its report is the
 // line in the same place of the output. A line that is no request stops the run with exit code 2.
-import { resolve } from "node:path";
+import { readFile } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { start } from "./core.mjs";
 
 const dist = process.argv[2];
 if (!dist) fail("say where the built site is: node testdata/run.mjs dist < requests.jsonl");
-const calculate = await start(resolve(dist)).catch((error) => fail(`no core in ${dist}: ${error.message}`));
+const cores = new Map(); // by name, each started when the first form needs it
+const { calculators } = JSON.parse(await readFile(join(dist, "calculators.json"), "utf8").catch((error) => fail(`no site in ${dist}: ${error.message}`)));
+const coreOf = new Map(calculators.map(({ id, core }) => [id, core]));
 
 let line = 0;
 for await (const text of createInterface({ input: process.stdin, crlfDelay: Infinity })) {
   line++;
   if (text.trim() === "") continue;
-  await write(calculate(...read(text)) + "\n");
+  const [id, form] = read(text);
+  await write((await calculate(id))(id, form) + "\n");
 }
 process.exit(0); // the core would wait for more calls
+
+// calculate is the function of the core that holds a calculator. Any core refuses an id that none holds.
+function calculate(id) {
+  const core = coreOf.get(id) ?? "job";
+  if (!cores.has(core)) cores.set(core, start(resolve(dist), core));
+  return cores.get(core).catch((error) => fail(`no ${core} core in ${dist}: ${error.message}`));
+}
 
 function read(text) {
   let request;

@@ -64,9 +64,9 @@ func TestBothIsTwice(t *testing.T) {
 
 func TestTallDomeIsWarnedOf(t *testing.T) {
 	form := calc.Form{"shape": "dome", "diameter": "200", "height": "100", "skin": "outside"}
-	assert.Empty(t, area.PartArea.Run(form).Cautions)
+	assert.Empty(t, area.PartArea().Run(form).Cautions)
 	form["height"] = "101"
-	assert.Len(t, area.PartArea.Run(form).Cautions, 1)
+	assert.Len(t, area.PartArea().Run(form).Cautions, 1)
 }
 
 // describer words every row of a table of parts.

@@ -10,16 +10,18 @@ import (
 )
 
 // MeshArea tells how much there is to paint on wire mesh and perforated sheet.
-var MeshArea = calc.Calculator{
-	ID:       "mesh-area",
-	Title:    "Mesh and perforated sheet",
-	Question: "How much area has mesh or perforated sheet?",
-	Range: "Square mesh of round wire, painted all round: crimp, which adds a few percent, and the crossings are left out. Sheet with round holes: " +
-		"the walls of the holes count, rims without holes do not. Much of what you spray goes through: expect a low transfer efficiency.",
-	Inputs: []calc.Input{field.SheetKind, field.Wire, field.MeshOpening, field.Hole, field.HolePitch, field.SheetThickness,
-		field.Sides.If("sheet_kind", "staggered", "square"), field.SheetArea},
-	Outputs: []calc.Output{areaRatio, openArea, areaAll},
-	Work:    meshArea,
+func MeshArea() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "mesh-area",
+		Title:    "Mesh and perforated sheet",
+		Question: "How much area has mesh or perforated sheet?",
+		Range: "Square mesh of round wire, painted all round: crimp, which adds a few percent, and the crossings are left out. Sheet with round holes: " +
+			"the walls of the holes count, rims without holes do not. Much of what you spray goes through: expect a low transfer efficiency.",
+		Inputs: []calc.Input{field.SheetKind, field.Wire, field.MeshOpening, field.Hole, field.HolePitch, field.SheetThickness,
+			field.Sides.If("sheet_kind", "staggered", "square"), field.SheetArea},
+		Outputs: []calc.Output{areaRatio, openArea, areaAll},
+		Work:    meshArea,
+	}
 }
 
 var (

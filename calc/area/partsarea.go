@@ -10,15 +10,17 @@ import (
 )
 
 // PartsArea adds up a table of parts.
-var PartsArea = calc.Calculator{
-	ID:         "parts-area",
-	Title:      "Area of a list of parts",
-	Question:   "How much area have all these parts together?",
-	Range:      "As for one part: thin sheet, edges and rims left out. Up to 60 kinds of part.",
-	Inputs:     []calc.Input{partsTable},
-	Outputs:    []calc.Output{areaAll, partAreas},
-	Work:       partsArea,
-	Arithmetic: true,
+func PartsArea() *calc.Calculator {
+	return &calc.Calculator{
+		ID:         "parts-area",
+		Title:      "Area of a list of parts",
+		Question:   "How much area have all these parts together?",
+		Range:      "As for one part: thin sheet, edges and rims left out. Up to 60 kinds of part.",
+		Inputs:     []calc.Input{partsTable},
+		Outputs:    []calc.Output{areaAll, partAreas},
+		Work:       partsArea,
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -65,7 +65,7 @@ func one(report calc.Report, key string) float64 {
 func TestSharpSectionIsItsPlates(t *testing.T) {
 	h, b, tw := 300., 150., 8.
 	want := 2*b + 2*(b-tw) + 2*h // outer faces, inner faces, and the two sides all the way up
-	got := one(areaOf(t, &area.SteelArea, "section=i&section_depth=300&section_width=150&web=8&length=1000"), "area_per_metre")
+	got := one(areaOf(t, area.SteelArea(), "section=i&section_depth=300&section_width=150&web=8&length=1000"), "area_per_metre")
 	assert.InEpsilon(t, want/1000, got, 1e-12)
 }
 
@@ -74,9 +74,9 @@ func TestAreasRefuse(t *testing.T) {
 		calculator *calc.Calculator
 		link, want string
 	}{
-		{&area.SteelArea, "section=i&section_depth=100&section_width=50&web=50&length=1000", "web"},
-		{&area.SteelArea, "section=angle&section_depth=100&section_width=50&section_radius=26&length=1000", "section_radius"},
-		{&area.MeshArea, "sheet_kind=square&hole=5&hole_pitch=5&sheet_thickness=1&sides=one&sheet_area=1", "hole_pitch"},
+		{area.SteelArea(), "section=i&section_depth=100&section_width=50&web=50&length=1000", "web"},
+		{area.SteelArea(), "section=angle&section_depth=100&section_width=50&section_radius=26&length=1000", "section_radius"},
+		{area.MeshArea(), "sheet_kind=square&hole=5&hole_pitch=5&sheet_thickness=1&sides=one&sheet_area=1", "hole_pitch"},
 	} {
 		problems := c.calculator.Run(calc.ParseForm(c.link)).Problems
 		if assert.Len(t, problems, 1, c.link) {
@@ -88,10 +88,10 @@ func TestAreasRefuse(t *testing.T) {
 // Every nominal size has a diameter by both standards, larger than the size before, and the two agree within 3.2 mm.
 func TestPipesGrow(t *testing.T) {
 	last := map[string]float64{}
-	for _, size := range area.SteelArea.Input("nominal_size").Choices {
+	for _, size := range area.SteelArea().Input("nominal_size").Choices {
 		got := map[string]float64{}
 		for _, rule := range []string{"asme", "en"} {
-			got[rule] = one(areaOf(t, &area.SteelArea, "section=pipe&length=1000&nominal_size="+size.Key+"&pipe_rule="+rule), "outside_diameter")
+			got[rule] = one(areaOf(t, area.SteelArea(), "section=pipe&length=1000&nominal_size="+size.Key+"&pipe_rule="+rule), "outside_diameter")
 			assert.Greater(t, got[rule], last[rule], size.Key)
 		}
 		assert.InDelta(t, got["asme"], got["en"], 3.2, size.Key)
@@ -101,23 +101,23 @@ func TestPipesGrow(t *testing.T) {
 
 // Sheet with hardly any holes is plain sheet; mesh of touching wires is twice pi times half a wire to a pitch.
 func TestMeshLimits(t *testing.T) {
-	plain := one(areaOf(t, &area.MeshArea, "sheet_kind=square&hole=0.05&hole_pitch=200&sheet_thickness=1&sides=two&sheet_area=1"), "area_ratio")
+	plain := one(areaOf(t, area.MeshArea(), "sheet_kind=square&hole=0.05&hole_pitch=200&sheet_thickness=1&sides=two&sheet_area=1"), "area_ratio")
 	assert.InDelta(t, 2, plain, 1e-4)
-	tight := one(areaOf(t, &area.MeshArea, "sheet_kind=mesh&wire=200&mesh_opening=0.05&sheet_area=1"), "area_ratio")
+	tight := one(areaOf(t, area.MeshArea(), "sheet_kind=mesh&wire=200&mesh_opening=0.05&sheet_area=1"), "area_ratio")
 	assert.InDelta(t, 2*math.Pi, tight, 0.01)
 }
 
 // The list of parts gives what each part gives alone.
 func TestPartsAreTheirSum(t *testing.T) {
 	lid, leg := "shape=box&length=600&width=400&height=120&faces=five&count=12", "shape=tube&length=400&diameter=35&skin=outside&count=24"
-	sum := one(areaOf(t, &area.PartArea, lid), "area_all") + one(areaOf(t, &area.PartArea, leg), "area_all")
+	sum := one(areaOf(t, area.PartArea(), lid), "area_all") + one(areaOf(t, area.PartArea(), leg), "area_all")
 	link := "part.1.name=Lid&part.2.name=Leg"
 	for row, text := range map[string]string{"part.1.": lid, "part.2.": leg} {
 		for key, value := range calc.ParseForm(text) {
 			link += "&" + row + key + "=" + value
 		}
 	}
-	report := areaOf(t, &area.PartsArea, link)
+	report := areaOf(t, area.PartsArea(), link)
 	assert.InEpsilon(t, sum, one(report, "area_all"), 1e-12)
 	assert.Len(t, report.Rows, 2)
 }

@@ -10,25 +10,27 @@ import (
 )
 
 // SteelArea tells how much there is to paint on a steel section or a pipe.
-var SteelArea = calc.Calculator{
-	ID:       "steel-area",
-	Title:    "Steel and pipe",
-	Question: "How much area has this steel section or pipe?",
-	Range: "Beams and channels with parallel flanges, angles whose toes have half the corner radius, flat bar, square tube, and pipe of the standard sizes. " +
-		"All round, without the cut ends. Channels with sloping flanges have up to 3 % less.",
-	Inputs: []calc.Input{field.Section, field.SectionDepth, field.SectionWidth, field.Web, field.SectionRadius, field.NominalSize, field.PipeRule,
-		sized(field.PartLength, "Of one piece", 6000), field.Count.Filled(1)},
-	Outputs: []calc.Output{perMetre, areaAll, pipeOutside},
-	Work: func(w *calc.Working) {
-		p, ok := girth(w)
-		if !ok {
-			return
-		}
-		m := w.Step(perMetre.Label, "A_m = P / 1000", unit.SquareMetrePerMetre, source.Definition, p.V/1000, p)
-		l, n := w.Given(field.PartLength), w.Given(field.Count)
-		w.Result(perMetre, m)
-		w.Result(areaAll, w.Step("Area of all pieces", "A = N * A_m * L / 1000", unit.SquareMetre, source.Definition, n.V*m.V*l.V/1000, n, m, l))
-	},
+func SteelArea() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "steel-area",
+		Title:    "Steel and pipe",
+		Question: "How much area has this steel section or pipe?",
+		Range: "Beams and channels with parallel flanges, angles whose toes have half the corner radius, flat bar, square tube, and pipe of the standard sizes. " +
+			"All round, without the cut ends. Channels with sloping flanges have up to 3 % less.",
+		Inputs: []calc.Input{field.Section, field.SectionDepth, field.SectionWidth, field.Web, field.SectionRadius, field.NominalSize, field.PipeRule,
+			sized(field.PartLength, "Of one piece", 6000), field.Count.Filled(1)},
+		Outputs: []calc.Output{perMetre, areaAll, pipeOutside},
+		Work: func(w *calc.Working) {
+			p, ok := girth(w)
+			if !ok {
+				return
+			}
+			m := w.Step(perMetre.Label, "A_m = P / 1000", unit.SquareMetrePerMetre, source.Definition, p.V/1000, p)
+			l, n := w.Given(field.PartLength), w.Given(field.Count)
+			w.Result(perMetre, m)
+			w.Result(areaAll, w.Step("Area of all pieces", "A = N * A_m * L / 1000", unit.SquareMetre, source.Definition, n.V*m.V*l.V/1000, n, m, l))
+		},
+	}
 }
 
 var (

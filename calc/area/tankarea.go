@@ -10,24 +10,26 @@ import (
 )
 
 // TankArea tells how much there is to paint on a tank.
-var TankArea = calc.Calculator{
-	ID:       "tank-area",
-	Title:    "Tank",
-	Question: "How much area has this tank?",
-	Range: "One side of thin plate, without nozzles, legs and ladders. An ellipsoid is worked by an approximation that is at worst 1.1 % out; " +
-		"a dished end is half of an ellipsoid twice as wide as high.",
-	Inputs: []calc.Input{field.Tank,
-		sized(field.PartDiameter, "Outside", 1200).If("tank", "cylinder", "sphere"),
-		sized(field.PartLength, "Of a cylinder, the straight shell between its ends", 3000).If("tank", "cylinder", "ellipsoid"),
-		sized(field.PartWidth, "Across the whole ellipsoid", 1200).If("tank", "ellipsoid"), sized(field.PartHeight, "From the bottom of the ellipsoid to its top", 1000).If("tank", "ellipsoid"),
-		field.TankEnds, field.ConeHeight, field.EndsPainted, field.Count.Filled(1)},
-	Outputs: []calc.Output{areaAll, areaOne},
-	Work: func(w *calc.Working) {
-		one, n := tank(w), w.Given(field.Count)
-		w.Result(areaOne, one)
-		w.Result(areaAll, w.Step("Area of all tanks", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one))
-	},
-	Cautions: []string{"Spraying inside a tank can kill: vapour gathers, and air runs short. It needs a permit, forced air, a gas meter and a watch outside, as your code for confined spaces says."},
+func TankArea() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "tank-area",
+		Title:    "Tank",
+		Question: "How much area has this tank?",
+		Range: "One side of thin plate, without nozzles, legs and ladders. An ellipsoid is worked by an approximation that is at worst 1.1 % out; " +
+			"a dished end is half of an ellipsoid twice as wide as high.",
+		Inputs: []calc.Input{field.Tank,
+			sized(field.PartDiameter, "Outside", 1200).If("tank", "cylinder", "sphere"),
+			sized(field.PartLength, "Of a cylinder, the straight shell between its ends", 3000).If("tank", "cylinder", "ellipsoid"),
+			sized(field.PartWidth, "Across the whole ellipsoid", 1200).If("tank", "ellipsoid"), sized(field.PartHeight, "From the bottom of the ellipsoid to its top", 1000).If("tank", "ellipsoid"),
+			field.TankEnds, field.ConeHeight, field.EndsPainted, field.Count.Filled(1)},
+		Outputs: []calc.Output{areaAll, areaOne},
+		Work: func(w *calc.Working) {
+			one, n := tank(w), w.Given(field.Count)
+			w.Result(areaOne, one)
+			w.Result(areaAll, w.Step("Area of all tanks", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one))
+		},
+		Cautions: []string{"Spraying inside a tank can kill: vapour gathers, and air runs short. It needs a permit, forced air, a gas meter and a watch outside, as your code for confined spaces says."},
+	}
 }
 
 var thomsen = source.Thomsen2004.At("p = 1.6075").By(source.SecondHand)

@@ -8,17 +8,19 @@ import (
 )
 
 // AirState tells what there is to know about the air from a thermometer and a hygrometer.
-var AirState = calc.Calculator{
-	ID:       "air-state",
-	Title:    "The air in the booth",
-	Question: "How damp is this air, and how fast can it dry paint?",
-	Range: "Air from −10 to 60 °C, from 400 m below to 5000 m above the sea, at that altitude's standard pressure. " +
-		"Below 0 °C humidity, dew point and wet bulb are over ice.",
-	Inputs: []calc.Input{field.Air, field.Humidity, field.Altitude},
-	Outputs: []calc.Output{
-		dewPoint, wetBulbTemperature, absoluteHumidity, moistureContent, vapourPressure, saturationPressure, deficit, airDensity, airPressure,
-	},
-	Work: workAirState,
+func AirState() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "air-state",
+		Title:    "The air in the booth",
+		Question: "How damp is this air, and how fast can it dry paint?",
+		Range: "Air from −10 to 60 °C, from 400 m below to 5000 m above the sea, at that altitude's standard pressure. " +
+			"Below 0 °C humidity, dew point and wet bulb are over ice.",
+		Inputs: []calc.Input{field.Air, field.Humidity, field.Altitude},
+		Outputs: []calc.Output{
+			dewPoint, wetBulbTemperature, absoluteHumidity, moistureContent, vapourPressure, saturationPressure, deficit, airDensity, airPressure,
+		},
+		Work: workAirState,
+	}
 }
 
 var (

@@ -13,7 +13,13 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Condensation, &PartWarmUp, &AirState, &HeatedAir, &CompressedAir}
+var Calculators = []calc.Maker{
+	{ID: "condensation", Make: Condensation},
+	{ID: "part-warm-up", Make: PartWarmUp},
+	{ID: "air-state", Make: AirState},
+	{ID: "heated-air", Make: HeatedAir},
+	{ID: "compressed-air-water", Make: CompressedAir},
+}
 
 // StandardPressure is where the 101325 Pa of the standard atmosphere come from.
 var StandardPressure = source.ASHRAEAir.At("equation 3, standard atmosphere at sea level").By(source.SecondHand)

@@ -9,16 +9,18 @@ import (
 )
 
 // CompressedAir tells how much water compressed air carries and where it settles.
-var CompressedAir = calc.Calculator{
-	ID:       "compressed-air-water",
-	Title:    "Water in compressed air",
-	Question: "How much water comes out of my compressed air, and how dry is it at the gun?",
-	Range: "Air of −10 to 60 °C drawn in, 5 to 300 psi (0.3 to 21 bar), coldest point −70 to 60 °C, where all the water that settles is drained. " +
-		"Ideal gas: a real line holds a few percent more water. Below 0 °C dew points are frost points.",
-	Inputs:   []calc.Input{drawnIn(), field.Humidity, field.Altitude, field.LinePressure, field.ColdestPoint},
-	Outputs:  []calc.Output{pressureDewPoint, dewPointAtGun, airClass, condensate, waterLeft, absoluteHumidity, humidityAtGun},
-	Work:     workCompressedAir,
-	Cautions: []string{caution.CompressedAir},
+func CompressedAir() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "compressed-air-water",
+		Title:    "Water in compressed air",
+		Question: "How much water comes out of my compressed air, and how dry is it at the gun?",
+		Range: "Air of −10 to 60 °C drawn in, 5 to 300 psi (0.3 to 21 bar), coldest point −70 to 60 °C, where all the water that settles is drained. " +
+			"Ideal gas: a real line holds a few percent more water. Below 0 °C dew points are frost points.",
+		Inputs:   []calc.Input{drawnIn(), field.Humidity, field.Altitude, field.LinePressure, field.ColdestPoint},
+		Outputs:  []calc.Output{pressureDewPoint, dewPointAtGun, airClass, condensate, waterLeft, absoluteHumidity, humidityAtGun},
+		Work:     workCompressedAir,
+		Cautions: []string{caution.CompressedAir},
+	}
 }
 
 var (

@@ -8,19 +8,21 @@ import (
 )
 
 // Condensation tells whether a panel is warm enough above the dew point to be sprayed.
-var Condensation = calc.Calculator{
-	ID:       "condensation",
-	Title:    "Dew on the panel",
-	Question: "Is my panel warm enough that no water settles on it?",
-	Range: "Air and panels from −10 to 60 °C. The 3 °C rule and the 5 °F rule are two rules: 3 °C is 5.4 °F, 5 °F is 2.8 °C. " +
-		"The 85 % humidity limit of many data sheets is a third: at 85 % a part at air temperature is only 2.3 to 2.9 °C above the dew point.",
-	Inputs:  []calc.Input{field.Air, field.Humidity, field.Panel, field.MarginNeeded},
-	Outputs: []calc.Output{margin, dewPoint, panelGoal, humidityGoal, dewPointShift},
-	Work:    workCondensation,
-	Cautions: []string{
-		"Measure the panel at its coldest place, beside the work, and again whenever the weather or the heating changes. Where the data sheet asks for more, it rules.",
-		"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
-	},
+func Condensation() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "condensation",
+		Title:    "Dew on the panel",
+		Question: "Is my panel warm enough that no water settles on it?",
+		Range: "Air and panels from −10 to 60 °C. The 3 °C rule and the 5 °F rule are two rules: 3 °C is 5.4 °F, 5 °F is 2.8 °C. " +
+			"The 85 % humidity limit of many data sheets is a third: at 85 % a part at air temperature is only 2.3 to 2.9 °C above the dew point.",
+		Inputs:  []calc.Input{field.Air, field.Humidity, field.Panel, field.MarginNeeded},
+		Outputs: []calc.Output{margin, dewPoint, panelGoal, humidityGoal, dewPointShift},
+		Work:    workCondensation,
+		Cautions: []string{
+			"Measure the panel at its coldest place, beside the work, and again whenever the weather or the heating changes. Where the data sheet asks for more, it rules.",
+			"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
+		},
+	}
 }
 
 var (

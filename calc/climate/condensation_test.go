@@ -11,7 +11,7 @@ import (
 
 func judged(t *testing.T, link string) calc.Ruling {
 	t.Helper()
-	report := Condensation.Run(calc.ParseForm(link))
+	report := Condensation().Run(calc.ParseForm(link))
 	assert.Empty(t, report.Problems)
 	if !assert.Len(t, report.Verdict, 1) {
 		t.FailNow()

@@ -10,19 +10,21 @@ import (
 )
 
 // HeatedAir tells what heating does to the air without taking water out of it.
-var HeatedAir = calc.Calculator{
-	ID:       "heated-air",
-	Title:    "Heating the air",
-	Question: "If I heat this air, how damp is it then, and how much faster does it dry waterborne paint?",
-	Range: "Air from −10 to 60 °C that gains and loses no water, at the altitude's standard pressure. Refused below the dew point, where water would settle out. " +
-		"The gain is for a wet film or a drop that has cooled to the wet bulb.",
-	Inputs:  []calc.Input{field.Air, field.Humidity, field.HeatedTo, field.HumidityWanted, field.Altitude},
-	Outputs: []calc.Output{heatedHumidity, heatedFor, dewPoint, dryingGain},
-	Work:    workHeatedAir,
-	Cautions: []string{
-		"Warm air leaves the dew point where it was: a cold part in it gets no drier. Warm the part too.",
-		"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
-	},
+func HeatedAir() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "heated-air",
+		Title:    "Heating the air",
+		Question: "If I heat this air, how damp is it then, and how much faster does it dry waterborne paint?",
+		Range: "Air from −10 to 60 °C that gains and loses no water, at the altitude's standard pressure. Refused below the dew point, where water would settle out. " +
+			"The gain is for a wet film or a drop that has cooled to the wet bulb.",
+		Inputs:  []calc.Input{field.Air, field.Humidity, field.HeatedTo, field.HumidityWanted, field.Altitude},
+		Outputs: []calc.Output{heatedHumidity, heatedFor, dewPoint, dryingGain},
+		Work:    workHeatedAir,
+		Cautions: []string{
+			"Warm air leaves the dew point where it was: a cold part in it gets no drier. Warm the part too.",
+			"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
+		},
+	}
 }
 
 var (

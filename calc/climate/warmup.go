@@ -10,19 +10,21 @@ import (
 )
 
 // PartWarmUp tells how long a cold part takes to clear the dew point.
-var PartWarmUp = calc.Calculator{
-	ID:       "part-warm-up",
-	Title:    "Warming up a cold part",
-	Question: "This part came in cold: how long until I can spray it?",
-	Range: "Parts as warm inside as outside: it refuses where the Biot number passes 0.1. How well air warms a part is known only within a range, " +
-		"so the answer is one. Water that settles on the part warms it a little and must then dry; neither is counted.",
-	Inputs: []calc.Input{
-		field.PartMaterial, field.PartThickness, field.AirReaches, field.AirMoves, field.HeatTransfer,
-		coldPart, field.Air, field.Humidity, field.MarginNeeded,
-	},
-	Outputs:  []calc.Output{warmHigh, warmLow, panelGoal, dewPoint, warmConstant, biot},
-	Work:     workPartWarmUp,
-	Cautions: []string{"Measure the part at its thickest, coldest place before you spray: the thermometer rules, not this time. Never warm a part with an open flame."},
+func PartWarmUp() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "part-warm-up",
+		Title:    "Warming up a cold part",
+		Question: "This part came in cold: how long until I can spray it?",
+		Range: "Parts as warm inside as outside: it refuses where the Biot number passes 0.1. How well air warms a part is known only within a range, " +
+			"so the answer is one. Water that settles on the part warms it a little and must then dry; neither is counted.",
+		Inputs: []calc.Input{
+			field.PartMaterial, field.PartThickness, field.AirReaches, field.AirMoves, field.HeatTransfer,
+			coldPart, field.Air, field.Humidity, field.MarginNeeded,
+		},
+		Outputs:  []calc.Output{warmHigh, warmLow, panelGoal, dewPoint, warmConstant, biot},
+		Work:     workPartWarmUp,
+		Cautions: []string{"Measure the part at its thickest, coldest place before you spray: the thermometer rules, not this time. Never warm a part with an open flame."},
+	}
 }
 
 var (

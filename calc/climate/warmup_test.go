@@ -39,7 +39,7 @@ func warmingForm(text string) calc.Form {
 
 // Time goes with thickness and against heat transfer, and a part that air reaches from one side counts double.
 func TestWarmUpIsInProportion(t *testing.T) {
-	wait := func(text string) float64 { return value(t, PartWarmUp.Run(warmingForm(text)), "warm_up_high") }
+	wait := func(text string) float64 { return value(t, PartWarmUp().Run(warmingForm(text)), "warm_up_high") }
 	base := wait("")
 	assert.InEpsilon(t, 2*base, wait("part_thickness=6"), 1e-9)
 	assert.InEpsilon(t, base/2, wait("heat_transfer=20"), 1e-9)
@@ -55,7 +55,7 @@ func TestWarmUpAgainstSmallSteps(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 5))
 	for range 50 {
 		air, panel := 15+r.Float64()*20, -9+r.Float64()*9
-		report := PartWarmUp.Run(warmingForm("air=" + show(air) + "&panel=" + show(panel) + "&humidity=30"))
+		report := PartWarmUp().Run(warmingForm("air=" + show(air) + "&panel=" + show(panel) + "&humidity=30"))
 		wait, tau := value(t, report, "warm_up_high"), value(t, report, "time_constant")
 		T, dt := panel, wait/20000
 		for range 20000 {
@@ -66,7 +66,7 @@ func TestWarmUpAgainstSmallSteps(t *testing.T) {
 }
 
 func TestWarmUpVerdicts(t *testing.T) {
-	run := func(text string) calc.Report { return PartWarmUp.Run(warmingForm(text)) }
+	run := func(text string) calc.Report { return PartWarmUp().Run(warmingForm(text)) }
 	never := run("humidity=84")
 	assert.Equal(t, calc.Stop, never.Verdict[0].Level)
 	assert.Contains(t, never.Verdict[0].Why, "never")
@@ -88,7 +88,7 @@ func TestHeatedAirKeepsItsWater(t *testing.T) {
 		air, rh, wanted := 2+r.Float64()*25, 30+r.Float64()*65, 30+r.Float64()*60
 		hot := air + r.Float64()*30
 		form := calc.Form{"air": show(air), "humidity": show(rh), "heated_to": show(hot), "humidity_wanted": show(wanted)}
-		report := HeatedAir.Run(form)
+		report := HeatedAir().Run(form)
 		require.Empty(t, report.Problems)
 		after := value(t, report, "heated_humidity")
 		assert.InEpsilon(t, PartialPressure(air, rh), PartialPressure(hot, after), 1e-9)
@@ -101,13 +101,13 @@ func TestHeatedAirKeepsItsWater(t *testing.T) {
 }
 
 func TestHeatedAirRefuses(t *testing.T) {
-	r := HeatedAir.Run(calc.ParseForm("air=22&humidity=80&heated_to=15"))
+	r := HeatedAir().Run(calc.ParseForm("air=22&humidity=80&heated_to=15"))
 	require.Len(t, r.Problems, 1)
 	assert.Equal(t, "heated_to", r.Problems[0].Field)
-	r = HeatedAir.Run(calc.ParseForm("air=40&humidity=90&heated_to=45&humidity_wanted=10"))
+	r = HeatedAir().Run(calc.ParseForm("air=40&humidity=90&heated_to=45&humidity_wanted=10"))
 	require.Len(t, r.Problems, 1)
 	assert.Equal(t, "humidity_wanted", r.Problems[0].Field)
-	r = HeatedAir.Run(calc.ParseForm("air=20&humidity=100&heated_to=30"))
+	r = HeatedAir().Run(calc.ParseForm("air=20&humidity=100&heated_to=30"))
 	assert.Empty(t, r.Problems, "saturated air has no wet-bulb depression to compare with")
 	for _, f := range r.Figures {
 		assert.NotEqual(t, "drying_gain", f.Key)

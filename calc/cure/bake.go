@@ -8,19 +8,21 @@ import (
 )
 
 // BakeEquivalent tells how long to bake at another temperature than the sheet's, or in an oven that heats slowly.
-var BakeEquivalent = calc.Calculator{
-	ID:       "bake-equivalent",
-	Title:    "A bake at another temperature",
-	Question: "How long must I bake when the metal does not get to the sheet's temperature, or gets there slowly?",
-	Range: "Metal between the lowest and the highest temperature the sheet allows; where it names none, within 15 °C (27 °F) of its bakes. " +
-		"Sheet and thin castings, which are as warm inside as outside. A cure that stops short because the film has set hard is not foreseen.",
-	Inputs: []calc.Input{
-		stated, statedAt, field.DryTimeSecond, field.DryAtSecond, field.MetalLowest, field.MetalHighest,
-		field.BakeTimed, field.Metal, field.OvenAir, field.MetalStart, field.MetalReading, field.ReadingAfter, field.BakeTime,
-	},
-	Outputs:  []calc.Output{bakeNeeded, bakeNeededLow, equivalentLow, equivalentHigh, timeConstant, energyFitted},
-	Work:     bakeEquivalent,
-	Cautions: []string{noRelease, caution.Bake},
+func BakeEquivalent() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "bake-equivalent",
+		Title:    "A bake at another temperature",
+		Question: "How long must I bake when the metal does not get to the sheet's temperature, or gets there slowly?",
+		Range: "Metal between the lowest and the highest temperature the sheet allows; where it names none, within 15 °C (27 °F) of its bakes. " +
+			"Sheet and thin castings, which are as warm inside as outside. A cure that stops short because the film has set hard is not foreseen.",
+		Inputs: []calc.Input{
+			stated, statedAt, field.DryTimeSecond, field.DryAtSecond, field.MetalLowest, field.MetalHighest,
+			field.BakeTimed, field.Metal, field.OvenAir, field.MetalStart, field.MetalReading, field.ReadingAfter, field.BakeTime,
+		},
+		Outputs:  []calc.Output{bakeNeeded, bakeNeededLow, equivalentLow, equivalentHigh, timeConstant, energyFitted},
+		Work:     bakeEquivalent,
+		Cautions: []string{noRelease, caution.Bake},
+	}
 }
 
 var (

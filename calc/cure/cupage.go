@@ -11,19 +11,21 @@ import (
 )
 
 // CupAge tells how much of its pot life a cup has behind it that did not stand in one place.
-var CupAge = calc.Calculator{
-	ID:       "cup-age",
-	Title:    "How old is this cup",
-	Question: "This cup has stood here and there: how much of its pot life is left?",
-	Range: "Two-pack mixes in one closed cup, everywhere within 15 °C (27 °F) of a temperature the sheet states. Each minute uses up pot life at the speed of its own temperature. " +
-		"With one stated time the answer is a range and its cautious end leads.",
-	Inputs: []calc.Input{
-		field.PotLife, field.PotLifeAt, field.PotLifeSecond, field.PotLifeSecondAt,
-		stays, mixTemperature,
-	},
-	Outputs:  []calc.Output{leftLow, leftHigh, usedHigh, usedLow},
-	Work:     cupAge,
-	Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+func CupAge() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "cup-age",
+		Title:    "How old is this cup",
+		Question: "This cup has stood here and there: how much of its pot life is left?",
+		Range: "Two-pack mixes in one closed cup, everywhere within 15 °C (27 °F) of a temperature the sheet states. Each minute uses up pot life at the speed of its own temperature. " +
+			"With one stated time the answer is a range and its cautious end leads.",
+		Inputs: []calc.Input{
+			field.PotLife, field.PotLifeAt, field.PotLifeSecond, field.PotLifeSecondAt,
+			stays, mixTemperature,
+		},
+		Outputs:  []calc.Output{leftLow, leftHigh, usedHigh, usedLow},
+		Work:     cupAge,
+		Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+	}
 }
 
 var (

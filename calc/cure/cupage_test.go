@@ -31,7 +31,7 @@ func TestUsedAndLeftMakeThePotLife(t *testing.T) {
 	for range 200 {
 		at, stood := 6+r.Float64()*28, r.Float64()*14
 		form := calc.Form{"pot_life": "60", "pot_life_at": "20", "air": show(at), "stay.1.stood_for": show(stood), "stay.1.stood_at": show(at)}
-		report := cure.CupAge.Run(form)
+		report := cure.CupAge().Run(form)
 		low, high, refused := cure.PotLife(nil, minutes(60), degC(20), none, none, degC(at))
 		require.Nil(t, refused)
 		assert.InDelta(t, low.V, value(t, report, "left_low")+stood, 1e-6)
@@ -39,19 +39,19 @@ func TestUsedAndLeftMakeThePotLife(t *testing.T) {
 		assert.LessOrEqual(t, value(t, report, "used_low"), value(t, report, "used_high")+1e-9)
 
 		form["stay.1.stood_for"], form["stay.2.stood_for"], form["stay.2.stood_at"] = show(stood/3), show(stood*2/3), show(at)
-		assert.InDelta(t, value(t, report, "used_high"), value(t, cure.CupAge.Run(form), "used_high"), 1e-6, "a stay cut in two is the same stay")
+		assert.InDelta(t, value(t, report, "used_high"), value(t, cure.CupAge().Run(form), "used_high"), 1e-6, "a stay cut in two is the same stay")
 	}
 }
 
 func TestCupVerdicts(t *testing.T) {
 	level := func(stood string) calc.Level {
-		return cure.CupAge.Run(calc.Form{"pot_life": "60", "pot_life_at": "20", "air": "20", "stay.1.stood_for": stood, "stay.1.stood_at": "25"}).Verdict[0].Level
+		return cure.CupAge().Run(calc.Form{"pot_life": "60", "pot_life_at": "20", "air": "20", "stay.1.stood_for": stood, "stay.1.stood_at": "25"}).Verdict[0].Level
 	}
 	assert.Equal(t, calc.Go, level("10"))
 	assert.Equal(t, calc.Wait, level("35"))
 	assert.Equal(t, calc.Stop, level("45"), "it may be past its pot life")
 	assert.Equal(t, calc.Stop, level("60"))
-	r := cure.CupAge.Run(calc.ParseForm("pot_life=60&pot_life_at=20&air=20&stay.1.stood_for=5&stay.1.stood_at=20&stay.2.stood_for=5&stay.2.stood_at=36"))
+	r := cure.CupAge().Run(calc.ParseForm("pot_life=60&pot_life_at=20&air=20&stay.1.stood_for=5&stay.1.stood_at=20&stay.2.stood_for=5&stay.2.stood_at=36"))
 	require.Len(t, r.Problems, 1)
 	assert.Equal(t, "stay.2.stood_at", r.Problems[0].Field)
 }
@@ -60,7 +60,7 @@ func TestCupVerdicts(t *testing.T) {
 func TestRecoatWindowIsCautiousBothWays(t *testing.T) {
 	before := 1e9
 	for air := 5.0; air <= 35; air++ {
-		r := cure.RecoatWindow.Run(calc.Form{"recoat_time": "4", "recoat_at": "20", "latest_recoat": "24", "air": show(air)})
+		r := cure.RecoatWindow().Run(calc.Form{"recoat_time": "4", "recoat_at": "20", "latest_recoat": "24", "air": show(air)})
 		earliest, maybe, latest := value(t, r, "earliest"), value(t, r, "earliest_maybe"), value(t, r, "latest")
 		assert.Less(t, earliest, before)
 		assert.LessOrEqual(t, maybe, earliest+1e-9)
@@ -80,11 +80,11 @@ func TestRecoatRefusals(t *testing.T) {
 		"recoat_time=4&recoat_at=20&air=20&recoat_second=6&recoat_second_at=30":                  "recoat_second",
 		"recoat_time=4&recoat_at=20&air=38&recoat_second=2&recoat_second_at=30&latest_recoat=24": "air",
 	} {
-		r := cure.RecoatWindow.Run(calc.ParseForm(text))
+		r := cure.RecoatWindow().Run(calc.ParseForm(text))
 		if assert.Len(t, r.Problems, 1, text) {
 			assert.Equal(t, field, r.Problems[0].Field, text)
 		}
 	}
-	r := cure.RecoatWindow.Run(calc.ParseForm("recoat_time=4&recoat_at=20&air=10&latest_recoat=6"))
+	r := cure.RecoatWindow().Run(calc.ParseForm("recoat_time=4&recoat_at=20&air=10&latest_recoat=6"))
 	assert.Equal(t, calc.Stop, r.Verdict[0].Level, "the window shuts before it opens")
 }

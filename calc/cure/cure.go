@@ -13,7 +13,12 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&PotLifeToday, &CupAge, &RecoatWindow, &BakeEquivalent}
+var Calculators = []calc.Maker{
+	{ID: "pot-life", Make: PotLifeToday},
+	{ID: "cup-age", Make: CupAge},
+	{ID: "recoat-window", Make: RecoatWindow},
+	{ID: "bake-equivalent", Make: BakeEquivalent},
+}
 
 var (
 	arrhenius = source.GoldBook.At("Arrhenius equation; R from CODATA 2018").By(source.Memory)

@@ -8,16 +8,18 @@ import (
 )
 
 // PotLifeToday tells how long a mix lasts in today's warmth.
-var PotLifeToday = calc.Calculator{
-	ID:       "pot-life",
-	Title:    "Pot life today",
-	Question: "How long can I spray this mix in today's warmth?",
-	Range: "Two-pack mixes in one cup, no more than 15 °C (27 °F) from a temperature the sheet states. With one stated time the answer is a range; " +
-		"a second one makes it a single figure. Humidity is left out: it matters, but nobody publishes by how much.",
-	Inputs:   []calc.Input{field.PotLife, field.PotLifeAt, field.PotLifeSecond, field.PotLifeSecondAt, mixTemperature},
-	Outputs:  []calc.Output{potLow, potHigh, energyFitted},
-	Work:     potLifeToday,
-	Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+func PotLifeToday() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "pot-life",
+		Title:    "Pot life today",
+		Question: "How long can I spray this mix in today's warmth?",
+		Range: "Two-pack mixes in one cup, no more than 15 °C (27 °F) from a temperature the sheet states. With one stated time the answer is a range; " +
+			"a second one makes it a single figure. Humidity is left out: it matters, but nobody publishes by how much.",
+		Inputs:   []calc.Input{field.PotLife, field.PotLifeAt, field.PotLifeSecond, field.PotLifeSecondAt, mixTemperature},
+		Outputs:  []calc.Output{potLow, potHigh, energyFitted},
+		Work:     potLifeToday,
+		Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+	}
 }
 
 var (

@@ -10,18 +10,20 @@ import (
 )
 
 // RecoatWindow tells from when until when a coat may be gone over in today's warmth.
-var RecoatWindow = calc.Calculator{
-	ID:       "recoat-window",
-	Title:    "Recoat window today",
-	Question: "From when until when can I put the next coat on?",
-	Range: "Within 15 °C (27 °F) of a temperature the sheet states. Cold makes you wait longer; heat lets you recoat sooner and shuts the window sooner. " +
-		"Cold is not trusted to keep the window open for longer than the sheet says. Damp air and thick coats are left out.",
-	Inputs: []calc.Input{
-		field.RecoatTime, field.RecoatAt, field.RecoatSecond, field.RecoatSecondAt, field.LatestRecoat, field.Air, field.CoatDone,
-	},
-	Outputs:  []calc.Output{earliest, earliestMaybe, latest, fromClock, toClock},
-	Work:     recoatWindow,
-	Cautions: []string{"The data sheet's window comes first. Past it, sand before you recoat: paint laid too late may peel.", caution.Isocyanate},
+func RecoatWindow() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "recoat-window",
+		Title:    "Recoat window today",
+		Question: "From when until when can I put the next coat on?",
+		Range: "Within 15 °C (27 °F) of a temperature the sheet states. Cold makes you wait longer; heat lets you recoat sooner and shuts the window sooner. " +
+			"Cold is not trusted to keep the window open for longer than the sheet says. Damp air and thick coats are left out.",
+		Inputs: []calc.Input{
+			field.RecoatTime, field.RecoatAt, field.RecoatSecond, field.RecoatSecondAt, field.LatestRecoat, field.Air, field.CoatDone,
+		},
+		Outputs:  []calc.Output{earliest, earliestMaybe, latest, fromClock, toClock},
+		Work:     recoatWindow,
+		Cautions: []string{"The data sheet's window comes first. Past it, sand before you recoat: paint laid too late may peel.", caution.Isocyanate},
+	}
 }
 
 var (

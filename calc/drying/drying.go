@@ -11,7 +11,9 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&FlashOff}
+var Calculators = []calc.Maker{
+	{ID: "flash-time", Make: FlashOff},
+}
 
 // A Climate is the air a film dries in, the panel under it, and how fast the air goes by.
 type Climate struct {

@@ -16,12 +16,14 @@ var (
 		Key: "have_volume", Label: "How much of it", Symbol: "V", Unit: unit.Millilitre,
 		Help:   "All you want to use up",
 		Limits: between(1, 200000), Example: 350,
-	}.If("ratio_by", "volume")
+		When: &calc.When{Key: "ratio_by", In: []string{"volume"}},
+	}
 	HaveMass = calc.Input{
 		Key: "have_mass", Label: "Weight of it", Symbol: "m", Unit: unit.Gram,
 		Help:   "All you want to use up",
 		Limits: between(1, 200000), Example: 450,
-	}.If("ratio_by", "weight")
+		When: &calc.When{Key: "ratio_by", In: []string{"weight"}},
+	}
 
 	CupLeft = calc.Input{
 		Key: "cup_left", Label: "Still in the cup", Symbol: "V_0", Unit: unit.Millilitre,
@@ -32,7 +34,8 @@ var (
 		Key: "mixed_ago", Label: "Mixed this long ago", Symbol: "t_0", Unit: unit.Minute,
 		Help:   "The oldest paint in the cup, since hardener and paint met",
 		Limits: between(0, 2880), Example: 20,
-	}.If("pack", "two")
+		When: &calc.When{Key: "pack", In: []string{"two"}},
+	}
 
 	CupBottom = cupPart("cup_bottom", "Cup inside, at the bottom", "D_1", "Inside diameter", 80)
 	CupTop    = cupPart("cup_top", "Cup inside, at the top", "D_2", "Inside diameter; the same as below for a straight cup", 100)

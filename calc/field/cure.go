@@ -30,27 +30,32 @@ var (
 		Key: "metal", Label: "Metal temperature", Symbol: "T", Unit: unit.DegC,
 		Help:   "Surface thermometer on the thickest part",
 		Limits: between(10, 250), Example: 55,
-	}.If("bake_timed", "metal")
+		When: &calc.When{Key: "bake_timed", In: []string{"metal"}},
+	}
 	OvenAir = calc.Input{
 		Key: "oven_air", Label: "Oven air", Symbol: "T_a", Unit: unit.DegC,
 		Help:   "What the oven holds, measured near the part",
 		Limits: between(25, 250), Example: 65,
-	}.If("bake_timed", "door")
+		When: &calc.When{Key: "bake_timed", In: []string{"door"}},
+	}
 	MetalStart = calc.Input{
 		Key: "metal_start", Label: "Metal when the door closes", Symbol: "T_0", Unit: unit.DegC,
 		Help:   "Usually the air in the shop",
 		Limits: between(-10, 100), Example: 20,
-	}.If("bake_timed", "door")
+		When: &calc.When{Key: "bake_timed", In: []string{"door"}},
+	}
 	MetalReading = calc.Input{
 		Key: "metal_reading", Label: "Metal reads", Symbol: "T_m", Unit: unit.DegC,
 		Help:   "One reading while it heats up, on the thickest part",
 		Limits: between(-10, 250), Example: 48,
-	}.If("bake_timed", "door")
+		When: &calc.When{Key: "bake_timed", In: []string{"door"}},
+	}
 	ReadingAfter = calc.Input{
 		Key: "reading_after", Label: "read after", Symbol: "t_m", Unit: unit.Minute,
 		Help:   "Minutes from closing the door to that reading",
 		Limits: between(0.5, 240), Example: 10,
-	}.If("bake_timed", "door")
+		When: &calc.When{Key: "bake_timed", In: []string{"door"}},
+	}
 	MetalLowest = calc.Input{
 		Key: "metal_lowest", Label: "Lowest metal temperature for a bake", Unit: unit.DegC, Optional: true,
 		Help:   "If the sheet names one; otherwise nothing more than 15 °C (27 °F) below its bake counts",

@@ -15,12 +15,14 @@ var (
 		Key: "caught_mass", Label: "It weighs", Symbol: "m", Unit: unit.Gram,
 		Help:   "Without the cup",
 		Limits: between(1, 50000), Example: 92,
-	}.If("caught_by", "weighed")
+		When: &calc.When{Key: "caught_by", In: []string{"weighed"}},
+	}
 	CaughtVolume = calc.Input{
 		Key: "caught_volume", Label: "It fills", Symbol: "V", Unit: unit.Millilitre,
 		Help:   "Read level with the eye once the froth is gone",
 		Limits: between(1, 50000), Example: 90,
-	}.If("caught_by", "measured")
+		When: &calc.When{Key: "caught_by", In: []string{"measured"}},
+	}
 	CaughtFor = calc.Input{
 		Key: "caught_for", Label: "Trigger pulled for", Symbol: "t", Unit: unit.Second,
 		Help:   "As you spray: same air, same needle, same level in the cup",

@@ -24,17 +24,20 @@ var (
 		Key: "paint_used", Label: "Paint sprayed", Symbol: "V", Unit: unit.Millilitre,
 		Help:   "What left the gun, without what stayed in the cup",
 		Limits: between(1, 1e6), Example: 800,
-	}.If("used_by", "volume")
+		When: &calc.When{Key: "used_by", In: []string{"volume"}},
+	}
 	PaintWeighed = calc.Input{
 		Key: "paint_weighed", Label: "Weight sprayed", Symbol: "m", Unit: unit.Gram,
 		Help:   "Gun and cup before, less gun and cup after",
 		Limits: between(1, 1e6), Example: 900,
-	}.If("used_by", "weight")
+		When: &calc.When{Key: "used_by", In: []string{"weight"}},
+	}
 	FilmMeasured = calc.Input{
 		Key: "film_measured", Label: "Dry film measured", Symbol: "DFT", Unit: unit.Micrometre,
 		Help:   "Mean of the gauge readings over the whole area",
 		Limits: between(1, 5000), Example: 55,
-	}.If("find_out", "transfer")
+		When: &calc.When{Key: "find_out", In: []string{"transfer"}},
+	}
 
 	ProfileHeight = calc.Input{
 		Key: "profile_height", Label: "Blast profile", Symbol: "R", Unit: unit.Micrometre,

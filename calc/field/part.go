@@ -26,27 +26,32 @@ var (
 		Key: "small_end", Label: "Diameter of the small end", Unit: unit.Millimetre,
 		Help:   "0 for a pointed cone",
 		Limits: between(0, 20000), Example: 100,
-	}.If("shape", "cone")
+		When: &calc.When{Key: "shape", In: []string{"cone"}},
+	}
 	PartArea = calc.Input{
 		Key: "area", Label: "Area of one part", Symbol: "A", Unit: unit.SquareMetre,
 		Help:   "All the faces you paint",
 		Limits: between(0.0001, 5000), Example: 0.5,
-	}.If("shape", "measured")
+		When: &calc.When{Key: "shape", In: []string{"measured"}},
+	}
 	Sides = calc.Input{
 		Key: "sides", Label: "Sides to paint", Help: "Edges of thin sheet are left out",
 		Choices: []calc.Choice{{Key: "one", Label: "One side"}, {Key: "two", Label: "Both sides"}},
-	}.If("shape", "flat", "disc")
+		When:    &calc.When{Key: "shape", In: []string{"flat", "disc"}},
+	}
 	Faces = calc.Input{
 		Key: "faces", Label: "Faces to paint", Help: "The top and bottom are length by width",
 		Choices: []calc.Choice{
 			{Key: "five", Label: "Top and four sides"}, {Key: "six", Label: "All six"}, {Key: "four", Label: "Four sides"},
 			{Key: "inside-too", Label: "Top and four sides, inside too"},
 		},
-	}.If("shape", "box")
+		When: &calc.When{Key: "shape", In: []string{"box"}},
+	}
 	Skin = calc.Input{
 		Key: "skin", Label: "Skin to paint", Help: "Ends are left out; add them as discs",
 		Choices: []calc.Choice{{Key: "outside", Label: "Outside"}, {Key: "inside", Label: "Inside"}, {Key: "both", Label: "Outside and inside"}},
-	}.If("shape", "tube", "cone", "dome")
+		When:    &calc.When{Key: "shape", In: []string{"tube", "cone", "dome"}},
+	}
 	Count = calc.Input{
 		Key: "count", Label: "How many", Symbol: "N", Unit: unit.One, Whole: true,
 		Help:   "Parts like this one",

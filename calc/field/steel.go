@@ -21,7 +21,8 @@ var (
 		Key: "section_radius", Label: "Corner radius", Symbol: "r", Unit: unit.Millimetre, Optional: true,
 		Help:   "Between web and flange, from the section table; blank counts corners as sharp",
 		Limits: between(0, 60), Example: 12,
-	}.If("section", "i", "channel", "angle", "bar")
+		When: &calc.When{Key: "section", In: []string{"i", "channel", "angle", "bar"}},
+	}
 	NominalSize = calc.Input{
 		Key: "nominal_size", Label: "Nominal size", Help: "DN is metric, NPS is in inches; neither is the diameter",
 		Choices: []calc.Choice{
@@ -34,11 +35,13 @@ var (
 			{Key: "dn400", Label: "DN 400, NPS 16"}, {Key: "dn450", Label: "DN 450, NPS 18"}, {Key: "dn500", Label: "DN 500, NPS 20"},
 			{Key: "dn600", Label: "DN 600, NPS 24"},
 		},
-	}.If("section", "pipe")
+		When: &calc.When{Key: "section", In: []string{"pipe"}},
+	}
 	PipeRule = calc.Input{
 		Key: "pipe_rule", Label: "Pipe made to", Help: "The two differ by up to 3 mm",
 		Choices: []calc.Choice{{Key: "asme", Label: "ASME B36.10"}, {Key: "en", Label: "EN 10220, series 1"}},
-	}.If("section", "pipe")
+		When:    &calc.When{Key: "section", In: []string{"pipe"}},
+	}
 
 	Tank = calc.Input{
 		Key: "tank", Label: "Tank", Help: "The nearest one",
@@ -49,17 +52,20 @@ var (
 		Choices: []calc.Choice{
 			{Key: "flat", Label: "Flat"}, {Key: "dished", Label: "Dished, 2:1 elliptical"}, {Key: "hemisphere", Label: "Half round"}, {Key: "cone", Label: "Cone"},
 		},
-	}.If("tank", "cylinder")
+		When: &calc.When{Key: "tank", In: []string{"cylinder"}},
+	}
 	EndsPainted = calc.Input{
 		Key: "ends_painted", Label: "Ends to paint", Symbol: "n", Unit: unit.One, Whole: true, Prefill: true,
 		Help:   "1 where the tank stands on the other",
 		Limits: between(0, 2), Example: 2,
-	}.If("tank", "cylinder")
+		When: &calc.When{Key: "tank", In: []string{"cylinder"}},
+	}
 	ConeHeight = calc.Input{
 		Key: "cone_height", Label: "Height of the cone", Symbol: "h", Unit: unit.Millimetre,
 		Help:   "Of one end, along its axis",
 		Limits: between(1, 100000), Example: 800,
-	}.If("tank_ends", "cone")
+		When: &calc.When{Key: "tank_ends", In: []string{"cone"}},
+	}
 
 	SheetKind = calc.Input{
 		Key: "sheet_kind", Label: "Sheet", Help: "How the holes are made and stand",

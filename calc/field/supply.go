@@ -34,12 +34,14 @@ var (
 		Key: "inlet_pressure", Label: "Wanted at the gun's inlet", Symbol: "P_2", Unit: unit.PSI,
 		Help:   "With the trigger pulled",
 		Limits: between(5, 300), Example: 29,
-	}.If("pressure_known", "gun")
+		When: &calc.When{Key: "pressure_known", In: []string{"gun"}},
+	}
 	WallPressure = calc.Input{
 		Key: "wall_pressure", Label: "Set at the regulator", Symbol: "P_1", Unit: unit.PSI,
 		Help:   "Read with the trigger pulled",
 		Limits: between(5, 300), Example: 40,
-	}.If("pressure_known", "wall")
+		When: &calc.When{Key: "pressure_known", In: []string{"wall"}},
+	}
 	LineKind = calc.Input{
 		Key: "line_kind", Label: "Line", Help: "What the air runs through", Prefill: true,
 		Choices: []calc.Choice{{Key: "hose", Label: "Hose, smooth inside"}, {Key: "steel", Label: "Steel pipe"}},

@@ -28,7 +28,8 @@ var (
 		Key: "face_speed", Label: "Air speed at the face", Symbol: "v", Unit: unit.AirMetrePerSecond,
 		Help:   "Average of many readings across the face, with the filters as they are",
 		Limits: between(0.02, 3), Example: 0.6,
-	}.If("air_known", "speed")
+		When: &calc.When{Key: "air_known", In: []string{"speed"}},
+	}
 	FanFlow = calc.Input{
 		Key: "fan_flow", Label: "Fan’s air flow", Symbol: "Q", Unit: unit.CubicMetrePerHour,
 		Help:   "Measured, with the filters as they are; the name plate is for clean ones at best",
@@ -49,7 +50,8 @@ var (
 		Key: "vapour_yield", Label: "Vapour from the liquid", Symbol: "V_v", Unit: unit.CubicMetrePerLitre,
 		Help:   "Volume of vapour that a volume of liquid makes",
 		Limits: between(0.05, 0.8), Example: 0.2275,
-	}.If("vapour_by", "table")
+		When: &calc.When{Key: "vapour_by", In: []string{"table"}},
+	}
 	LEL = calc.Input{
 		Key: "lel", Label: "Lower explosive limit", Symbol: "LEL", Unit: unit.Percent,
 		Help:   "Section 9 of the safety data sheet, % by volume; tables differ, so take the lowest",
@@ -78,7 +80,8 @@ var (
 		Key: "air_changes", Label: "Air changes an hour", Symbol: "n", Unit: unit.One,
 		Help:   "Measured, with the filters as they are",
 		Limits: between(0.1, 2000), Example: 60,
-	}.If("changes_by", "rate")
+		When: &calc.When{Key: "changes_by", In: []string{"rate"}},
+	}
 	RoomVolume = calc.Input{
 		Key: "room_volume", Label: "Volume of the room", Symbol: "V_R", Unit: unit.CubicMetre,
 		Help:   "Length times width times height, inside",

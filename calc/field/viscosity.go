@@ -34,7 +34,8 @@ var (
 		Key: "second_seconds", Label: "Second reading", Symbol: "t", Unit: unit.Second, Offered: stopwatch,
 		Help:   "The same paint and cup at another temperature; blank for none",
 		Limits: between(3, 250), Example: 21, Optional: true,
-	}.If("measured_as", "cup")
+		When: &calc.When{Key: "measured_as", In: []string{"cup"}},
+	}
 	TargetSeconds = calc.Input{
 		Key: "target_seconds", Label: "Seconds wanted", Symbol: "t", Unit: unit.Second, Offered: stopwatch,
 		Help:   "From the data sheet, in the same cup",
@@ -64,12 +65,14 @@ var (
 		Key: "viscosity", Label: "Viscosity measured", Symbol: "nu", Unit: unit.SquareMMPerSecond,
 		Help:   "Kinematic: the dynamic one divided by the density",
 		Limits: between(0.2, 10000), Example: 110,
-	}.If("measured_as", "viscometer")
+		When: &calc.When{Key: "measured_as", In: []string{"viscometer"}},
+	}
 	SecondViscosity = calc.Input{
 		Key: "second_viscosity", Label: "Second viscosity", Symbol: "nu", Unit: unit.SquareMMPerSecond,
 		Help:   "At another temperature; blank for none",
 		Limits: between(0.2, 10000), Example: 75, Optional: true,
-	}.If("measured_as", "viscometer")
+		When: &calc.When{Key: "measured_as", In: []string{"viscometer"}},
+	}
 	MeasuredAt = calc.Input{
 		Key: "measured_at", Label: "Paint was at", Symbol: "t", Unit: unit.DegC,
 		Help:   "A thermometer in the paint, not in the room",

@@ -57,7 +57,8 @@ var (
 		Key: "part_water", Label: "Water and exempt solvents", Symbol: "w", Unit: unit.Percent,
 		Help:   "By volume; blank if none",
 		Limits: between(0, 95), Example: 0,
-	}.Maybe()
+		Optional: true,
+	}
 )
 
 // vocOf asks for the VOC content of one thing. Pure solvents reach 1600 g/L.

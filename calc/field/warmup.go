@@ -28,7 +28,8 @@ var (
 		Key: "heat_transfer", Label: "Heat transfer coefficient", Symbol: "h", Unit: unit.WattPerSquareMetreK,
 		Help:   "Convection and radiation together",
 		Limits: between(2, 100), Example: 15,
-	}.If("air_moves", "known")
+		When: &calc.When{Key: "air_moves", In: []string{"known"}},
+	}
 	HeatedTo = calc.Input{
 		Key: "heated_to", Label: "Heated to", Symbol: "t_2", Unit: unit.DegC,
 		Help:   "By a heater that adds no water: not by a flame in the booth",

@@ -17,7 +17,7 @@ func judged(t *testing.T, readings ...float64) (iso, pa2, msc string, report cal
 	for i, x := range readings {
 		form["reading."+strconv.Itoa(i+1)+".gauge_reading"] = strconv.FormatFloat(x, 'f', -1, 64)
 	}
-	report = film.GaugeReadings.Run(form)
+	report = film.GaugeReadings().Run(form)
 	if !assert.Empty(t, report.Problems) {
 		t.FailNow()
 	}
@@ -70,7 +70,7 @@ func TestGaugeVerdictWeighsTheRules(t *testing.T) {
 
 // 4 mil is 80 % of 5 mil, though not to the last bit of their micrometres.
 func TestLimitsInMils(t *testing.T) {
-	report := film.GaugeReadings.Run(calc.ParseForm("dry_film=5&dry_film.unit=mil&reading.gauge_reading.unit=mil&reading.1.gauge_reading=4&reading.2.gauge_reading=6&" +
+	report := film.GaugeReadings().Run(calc.ParseForm("dry_film=5&dry_film.unit=mil&reading.gauge_reading.unit=mil&reading.1.gauge_reading=4&reading.2.gauge_reading=6&" +
 		"reading.3.gauge_reading=6&reading.4.gauge_reading=6&reading.5.gauge_reading=6"))
 	assert.Equal(t, "Pass", report.Lists[0].Rows[0][1].Text, "%v", report.Lists)
 }
@@ -104,7 +104,7 @@ func TestGaugeRefusals(t *testing.T) {
 		for key, value := range calc.ParseForm(text) {
 			form[key] = value
 		}
-		problems := film.GaugeReadings.Run(form).Problems
+		problems := film.GaugeReadings().Run(form).Problems
 		if assert.Len(t, problems, 1, text) {
 			assert.Equal(t, field, problems[0].Field, text)
 		}

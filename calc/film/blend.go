@@ -10,27 +10,29 @@ import (
 )
 
 // BlendArea tells how much paint a blend or a fade takes.
-var BlendArea = calc.Calculator{
-	ID:       "blend-area",
-	Title:    "Blend or fade",
-	Question: "How much paint does a blend take?",
-	Range:    "A film that falls evenly from full to nothing, along a straight edge or around a round spot. Smooth surfaces.",
-	Inputs: []calc.Input{field.BlendShape, helped(partArea, "Area at full film", "Without the blend", 0.5).If("blend_shape", "edge"), field.BlendLength, field.SpotDiameter, field.BlendWidth,
-		field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency, stays},
-	Outputs: []calc.Output{blendAmount, fullFilmArea, areaTouched, sprayedSolids},
-	Work: func(w *calc.Working) {
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		full, touched := blend(w)
-		demand, lost := Demand(w, full, w.Given(field.DryFilm), vs, w.Given(field.TransferEfficiency)), w.Given(field.Losses)
-		w.Result(fullFilmArea, full)
-		w.Result(areaTouched, touched)
-		w.Result(blendAmount, w.Step(blendAmount.Label, "Q = q + H", unit.Millilitre, source.Definition, demand.V+lost.V, demand, lost))
-	},
-	Cautions:   []string{"Where the film fades to nothing it protects nothing: end a blend on sound paint, and clear over it if the data sheet says so."},
-	Arithmetic: true,
+func BlendArea() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "blend-area",
+		Title:    "Blend or fade",
+		Question: "How much paint does a blend take?",
+		Range:    "A film that falls evenly from full to nothing, along a straight edge or around a round spot. Smooth surfaces.",
+		Inputs: []calc.Input{field.BlendShape, helped(partArea, "Area at full film", "Without the blend", 0.5).If("blend_shape", "edge"), field.BlendLength, field.SpotDiameter, field.BlendWidth,
+			field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency, stays},
+		Outputs: []calc.Output{blendAmount, fullFilmArea, areaTouched, sprayedSolids},
+		Work: func(w *calc.Working) {
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			full, touched := blend(w)
+			demand, lost := Demand(w, full, w.Given(field.DryFilm), vs, w.Given(field.TransferEfficiency)), w.Given(field.Losses)
+			w.Result(fullFilmArea, full)
+			w.Result(areaTouched, touched)
+			w.Result(blendAmount, w.Step(blendAmount.Label, "Q = q + H", unit.Millilitre, source.Definition, demand.V+lost.V, demand, lost))
+		},
+		Cautions:   []string{"Where the film fades to nothing it protects nothing: end a blend on sound paint, and clear over it if the data sheet says so."},
+		Arithmetic: true,
+	}
 }
 
 var (

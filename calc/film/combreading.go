@@ -7,36 +7,38 @@ import (
 )
 
 // CombReading tells what a comb reading means.
-var CombReading = calc.Calculator{
-	ID:       "comb-reading",
-	Title:    "Comb reading",
-	Question: "What does my wet-film comb tell me?",
-	Range:    "A comb only brackets the film, so the answer is two numbers. Read it at once, square to a flat place or along a curved one; on fast-flashing paint it reads low.",
-	Inputs:   []calc.Input{field.LastWet, field.FirstDry, field.VolumeSolids, field.SolidsFor, mixRatio, dryWanted, field.Coats.Filled(1)},
-	Outputs:  []calc.Output{wetLow, wetHigh, dryLow, dryHigh, wetWanted, sprayedSolids},
-	Work: func(w *calc.Working) {
-		last, next := w.Given(field.LastWet), w.Given(field.FirstDry)
-		if last.V >= next.V {
-			w.Reject(field.FirstDry, calc.Impossible, "must be above the last tooth wetted, {last}", "Read the comb again: the dry tooth is the next mark up", last.As("last"))
-			return
-		}
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		w.Result(wetLow, last)
-		w.Result(wetHigh, next)
-		w.Result(dryLow, dry(w, "Dry film, at least", last, vs))
-		w.Result(dryHigh, dry(w, "Dry film, at most", next, vs))
-		if dft := w.Given(field.DryFilm); dft.Given() {
-			wet := Wet(w, dft, vs, w.Given(field.Coats))
-			w.Result(wetWanted, wet)
-			judge(w, wet, last, next)
-		}
-	},
-	Cautions: []string{wetIsEstimate,
-		"Keep your breathing protection on while you read the comb: the mist outlasts the trigger, and two-pack mist can be isocyanate."},
-	Arithmetic: true,
+func CombReading() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "comb-reading",
+		Title:    "Comb reading",
+		Question: "What does my wet-film comb tell me?",
+		Range:    "A comb only brackets the film, so the answer is two numbers. Read it at once, square to a flat place or along a curved one; on fast-flashing paint it reads low.",
+		Inputs:   []calc.Input{field.LastWet, field.FirstDry, field.VolumeSolids, field.SolidsFor, mixRatio, dryWanted, field.Coats.Filled(1)},
+		Outputs:  []calc.Output{wetLow, wetHigh, dryLow, dryHigh, wetWanted, sprayedSolids},
+		Work: func(w *calc.Working) {
+			last, next := w.Given(field.LastWet), w.Given(field.FirstDry)
+			if last.V >= next.V {
+				w.Reject(field.FirstDry, calc.Impossible, "must be above the last tooth wetted, {last}", "Read the comb again: the dry tooth is the next mark up", last.As("last"))
+				return
+			}
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			w.Result(wetLow, last)
+			w.Result(wetHigh, next)
+			w.Result(dryLow, dry(w, "Dry film, at least", last, vs))
+			w.Result(dryHigh, dry(w, "Dry film, at most", next, vs))
+			if dft := w.Given(field.DryFilm); dft.Given() {
+				wet := Wet(w, dft, vs, w.Given(field.Coats))
+				w.Result(wetWanted, wet)
+				judge(w, wet, last, next)
+			}
+		},
+		Cautions: []string{wetIsEstimate,
+			"Keep your breathing protection on while you read the comb: the mist outlasts the trigger, and two-pack mist can be isocyanate."},
+		Arithmetic: true,
+	}
 }
 
 var dryWanted = optionalFilm()

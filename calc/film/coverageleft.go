@@ -8,43 +8,45 @@ import (
 )
 
 // CoverageLeft tells how far what is left will go.
-var CoverageLeft = calc.Calculator{
-	ID:       "coverage-left",
-	Title:    "What is left",
-	Question: "How far will the paint I have left go?",
-	Range:    "Smooth surfaces, paint ready to spray. The film over an area is the mean: the thinnest place has less.",
-	Inputs: []calc.Input{field.PaintLeft, field.VolumeSolids, field.SolidsFor, mixRatio, field.DryFilm, field.TransferEfficiency,
-		stays, helped(partArea, "Area still to paint", "To be told the film there; blank if you only want the area", 2).Maybe()},
-	Outputs: []calc.Output{areaCovered, filmThere, sprayedSolids},
-	Work: func(w *calc.Working) {
-		left, lost := w.Given(field.PaintLeft), w.Given(field.Losses)
-		if lost.V >= left.V {
-			w.Reject(field.Losses, calc.Impossible, "must be less than the paint left, {left}", "Rinse the gun: nothing of it would reach the part", left.As("left"))
-			return
-		}
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		sprayed := w.Step("Paint that gets sprayed", "q = V - H", unit.Millilitre, source.Definition, left.V-lost.V, left, lost)
-		s := landed(w, sprayed, vs, w.Given(field.TransferEfficiency))
-		dft := w.Given(field.DryFilm)
-		w.Result(areaCovered, w.Step(areaCovered.Label, "A = S / DFT", unit.SquareMetre, source.Definition, s.V/dft.V, s, dft))
-		area := w.Given(partArea)
-		if !area.Given() {
-			return
-		}
-		there := w.Step(filmThere.Label, "DFT_A = S / A", unit.Micrometre, source.Definition, s.V/area.V, s, area)
-		w.Result(filmThere, there)
-		if under(there.V, dft.V) {
-			w.Judge(calc.Wait, calc.Say("Spread over {area} it leaves {there}, less than {film}", area.As("area"), there.As("there"), dft.As("film")),
-				calc.Say("Mix more before you start, or stop at an edge"))
-		} else {
-			w.Judge(calc.Go, calc.Say("It covers {area} on average", area.As("area")), calc.Say("Start with the faces that show; the next job may take more than this one"))
-		}
-	},
-	Cautions:   []string{"Two-pack paint counts as left only while its pot life runs."},
-	Arithmetic: true,
+func CoverageLeft() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "coverage-left",
+		Title:    "What is left",
+		Question: "How far will the paint I have left go?",
+		Range:    "Smooth surfaces, paint ready to spray. The film over an area is the mean: the thinnest place has less.",
+		Inputs: []calc.Input{field.PaintLeft, field.VolumeSolids, field.SolidsFor, mixRatio, field.DryFilm, field.TransferEfficiency,
+			stays, helped(partArea, "Area still to paint", "To be told the film there; blank if you only want the area", 2).Maybe()},
+		Outputs: []calc.Output{areaCovered, filmThere, sprayedSolids},
+		Work: func(w *calc.Working) {
+			left, lost := w.Given(field.PaintLeft), w.Given(field.Losses)
+			if lost.V >= left.V {
+				w.Reject(field.Losses, calc.Impossible, "must be less than the paint left, {left}", "Rinse the gun: nothing of it would reach the part", left.As("left"))
+				return
+			}
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			sprayed := w.Step("Paint that gets sprayed", "q = V - H", unit.Millilitre, source.Definition, left.V-lost.V, left, lost)
+			s := landed(w, sprayed, vs, w.Given(field.TransferEfficiency))
+			dft := w.Given(field.DryFilm)
+			w.Result(areaCovered, w.Step(areaCovered.Label, "A = S / DFT", unit.SquareMetre, source.Definition, s.V/dft.V, s, dft))
+			area := w.Given(partArea)
+			if !area.Given() {
+				return
+			}
+			there := w.Step(filmThere.Label, "DFT_A = S / A", unit.Micrometre, source.Definition, s.V/area.V, s, area)
+			w.Result(filmThere, there)
+			if under(there.V, dft.V) {
+				w.Judge(calc.Wait, calc.Say("Spread over {area} it leaves {there}, less than {film}", area.As("area"), there.As("there"), dft.As("film")),
+					calc.Say("Mix more before you start, or stop at an edge"))
+			} else {
+				w.Judge(calc.Go, calc.Say("It covers {area} on average", area.As("area")), calc.Say("Start with the faces that show; the next job may take more than this one"))
+			}
+		},
+		Cautions:   []string{"Two-pack paint counts as left only while its pot life runs."},
+		Arithmetic: true,
+	}
 }
 
 var (

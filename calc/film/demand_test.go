@@ -109,11 +109,11 @@ func simulate(demand, losses, filmSpread, transferSpread, confidence, amount flo
 }
 
 func TestPaintNeededGrowsWithParts(t *testing.T) {
-	form := film.PaintNeeded.ExampleForm()
+	form := film.PaintNeeded().ExampleForm()
 	last := 0.0
 	for _, n := range []string{"1", "2", "12", "300"} {
 		form["count"] = n
-		report := film.PaintNeeded.Run(form)
+		report := film.PaintNeeded().Run(form)
 		assert.Empty(t, report.Problems)
 		amount := figure(report, "amount")
 		assert.Greater(t, amount, last)

@@ -7,20 +7,22 @@ import (
 )
 
 // DryFilm tells what a measured wet film dries to.
-var DryFilm = calc.Calculator{
-	ID:       "dry-film",
-	Title:    "Dry film from a wet film",
-	Question: "What will the wet film I measured dry to?",
-	Range:    "Any paint whose solids by volume are known. The wet film must be read at once: solvent leaves it from the moment it lands.",
-	Inputs:   []calc.Input{field.WetFilm, field.VolumeSolids, field.SolidsFor, mixRatio},
-	Outputs:  []calc.Output{dryCoat, sprayedSolids},
-	Work: func(w *calc.Working) {
-		if vs, ok := solids(w); ok {
-			w.Result(dryCoat, Dry(w, w.Given(field.WetFilm), vs))
-		}
-	},
-	Cautions:   []string{wetIsEstimate},
-	Arithmetic: true,
+func DryFilm() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "dry-film",
+		Title:    "Dry film from a wet film",
+		Question: "What will the wet film I measured dry to?",
+		Range:    "Any paint whose solids by volume are known. The wet film must be read at once: solvent leaves it from the moment it lands.",
+		Inputs:   []calc.Input{field.WetFilm, field.VolumeSolids, field.SolidsFor, mixRatio},
+		Outputs:  []calc.Output{dryCoat, sprayedSolids},
+		Work: func(w *calc.Working) {
+			if vs, ok := solids(w); ok {
+				w.Result(dryCoat, Dry(w, w.Given(field.WetFilm), vs))
+			}
+		},
+		Cautions:   []string{wetIsEstimate},
+		Arithmetic: true,
+	}
 }
 
 // wetIsEstimate is MIL-HDBK-1110, 9.6.8.4, in our words.

@@ -23,7 +23,7 @@ func TestCoverageLeftUndoesDemand(t *testing.T) {
 		if demand < 1 || demand > 200000 {
 			continue
 		}
-		report := film.CoverageLeft.Run(calc.Form{"paint_left": plain(demand), "losses": "0", "volume_solids": plain(vs), "dry_film": plain(dft),
+		report := film.CoverageLeft().Run(calc.Form{"paint_left": plain(demand), "losses": "0", "volume_solids": plain(vs), "dry_film": plain(dft),
 			"transfer_efficiency": plain(te), "area": plain(area)})
 		assert.Empty(t, report.Problems)
 		assert.InEpsilon(t, area, figure(report, "area_covered"), 1e-9)
@@ -36,13 +36,13 @@ func TestFilmAndTransferUndoEachOther(t *testing.T) {
 	for range 300 {
 		form := calc.Form{"find_out": "film", "used_by": "volume", "paint_used": plain(between(r, 10, 5000)), "area": plain(between(r, 0.5, 40)),
 			"volume_solids": plain(between(r, 10, 90)), "transfer_efficiency": plain(between(r, 5, 99))}
-		made := figure(film.FilmFromPaint.Run(form), "film_made")
+		made := figure(film.FilmFromPaint().Run(form), "film_made")
 		if made < 1 || made > 5000 {
 			continue
 		}
 		form["find_out"], form["film_measured"] = "transfer", plain(made)
 		te, _ := strconv.ParseFloat(form["transfer_efficiency"], 64)
-		assert.InEpsilon(t, te, figure(film.FilmFromPaint.Run(form), "transfer_found"), 1e-9)
+		assert.InEpsilon(t, te, figure(film.FilmFromPaint().Run(form), "transfer_found"), 1e-9)
 	}
 }
 
@@ -51,9 +51,9 @@ func TestEstimatesRefuse(t *testing.T) {
 		calculator *calc.Calculator
 		link, want string
 	}{
-		{&film.FilmFromPaint, "find_out=transfer&used_by=volume&paint_used=100&area=10&volume_solids=40&film_measured=60", "film_measured"},
-		{&film.CoverageLeft, "paint_left=40&losses=40&volume_solids=40&dry_film=60&transfer_efficiency=50", "losses"},
-		{&film.ProfilePaint, "area=1&dry_film=60&profile_height=500&volume_solids=40&transfer_efficiency=50", "profile_height"},
+		{film.FilmFromPaint(), "find_out=transfer&used_by=volume&paint_used=100&area=10&volume_solids=40&film_measured=60", "film_measured"},
+		{film.CoverageLeft(), "paint_left=40&losses=40&volume_solids=40&dry_film=60&transfer_efficiency=50", "losses"},
+		{film.ProfilePaint(), "area=1&dry_film=60&profile_height=500&volume_solids=40&transfer_efficiency=50", "profile_height"},
 	} {
 		problems := c.calculator.Run(calc.ParseForm(c.link)).Problems
 		if assert.Len(t, problems, 1, c.link) {
@@ -76,7 +76,7 @@ func TestDeadFilm(t *testing.T) {
 // A round blend against a sum over thin rings.
 func TestRoundBlendAgainstRings(t *testing.T) {
 	for _, c := range []struct{ d, b float64 }{{150, 200}, {1, 500}, {2000, 10}} {
-		report := film.BlendArea.Run(calc.Form{"blend_shape": "spot", "spot_diameter": plain(c.d), "blend_width": plain(c.b), "dry_film": "60", "volume_solids": "45",
+		report := film.BlendArea().Run(calc.Form{"blend_shape": "spot", "spot_diameter": plain(c.d), "blend_width": plain(c.b), "dry_film": "60", "volume_solids": "45",
 			"transfer_efficiency": "50", "losses": "0"})
 		sum, n := math.Pi*c.d*c.d/4, 20000
 		for i := range n {

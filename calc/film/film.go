@@ -10,7 +10,18 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&WetFilm, &CombReading, &DryFilm, &Spreading, &PaintNeeded, &CoverageLeft, &BlendArea, &ProfilePaint, &FilmFromPaint, &GaugeReadings}
+var Calculators = []calc.Maker{
+	{ID: "wet-film", Make: WetFilm},
+	{ID: "comb-reading", Make: CombReading},
+	{ID: "dry-film", Make: DryFilm},
+	{ID: "spreading-rate", Make: Spreading},
+	{ID: "paint-needed", Make: PaintNeeded},
+	{ID: "coverage-left", Make: CoverageLeft},
+	{ID: "blend-area", Make: BlendArea},
+	{ID: "profile-paint", Make: ProfilePaint},
+	{ID: "film-from-paint", Make: FilmFromPaint},
+	{ID: "gauge-readings", Make: GaugeReadings},
+}
 
 // Where the formulas were read.
 var (

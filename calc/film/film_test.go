@@ -62,7 +62,7 @@ func TestCombReadingRulings(t *testing.T) {
 		last, next string
 		want       calc.Level
 	}{{"50", "75", calc.Go}, {"75", "100", calc.Wait}, {"25", "50", calc.Wait}} {
-		report := film.CombReading.Run(calc.Form{"last_wet": c.last, "first_dry": c.next, "volume_solids": "45", "dry_film": "60", "coats": "2"})
+		report := film.CombReading().Run(calc.Form{"last_wet": c.last, "first_dry": c.next, "volume_solids": "45", "dry_film": "60", "coats": "2"})
 		if assert.Empty(t, report.Problems) && assert.Len(t, report.Verdict, 1) {
 			assert.Equal(t, c.want, report.Verdict[0].Level, c.last)
 		}
@@ -73,13 +73,13 @@ func TestRefusals(t *testing.T) {
 	base := calc.Form{"dry_film": "60", "coats": "2", "volume_solids": "45", "solids_for": "unthinned"}
 	for ratio, code := range map[string]calc.Code{"4": calc.Impossible, "1:400": calc.Beyond, "": calc.Missing, "4:x": calc.Unclear} {
 		base["ratio"] = ratio
-		problems := film.WetFilm.Run(base).Problems
+		problems := film.WetFilm().Run(base).Problems
 		if assert.Len(t, problems, 1, ratio) {
 			assert.Equal(t, code, problems[0].Code)
 			assert.Equal(t, "ratio", problems[0].Field)
 		}
 	}
-	problems := film.CombReading.Run(calc.Form{"last_wet": "100", "first_dry": "100", "volume_solids": "45"}).Problems
+	problems := film.CombReading().Run(calc.Form{"last_wet": "100", "first_dry": "100", "volume_solids": "45"}).Problems
 	if assert.Len(t, problems, 1) {
 		assert.Equal(t, "first_dry", problems[0].Field)
 	}

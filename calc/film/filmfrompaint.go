@@ -8,20 +8,22 @@ import (
 )
 
 // FilmFromPaint tells the film from the paint sprayed, or the transfer efficiency from the two.
-var FilmFromPaint = calc.Calculator{
-	ID:       "film-from-paint",
-	Title:    "Film from paint used",
-	Question: "What film did the paint I used make, and how much of it stayed on?",
-	Range: "Smooth surfaces of a known area. The film is the mean over all of it. A transfer efficiency above 100 % is refused: " +
-		"something was measured wrong.",
-	Inputs: []calc.Input{field.FindOut, field.UsedBy, field.PaintUsed, field.PaintWeighed, mixDensity, partPainted,
-		field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.If("find_out", "film"), field.FilmMeasured},
-	Outputs: []calc.Output{filmMade, transferFound, sprayedSolids},
-	Work:    filmFromPaint,
-	Cautions: []string{
-		"A transfer efficiency is true for this part, this gun and this hand only. Measure it again for parts of another shape.",
-	},
-	Arithmetic: true,
+func FilmFromPaint() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "film-from-paint",
+		Title:    "Film from paint used",
+		Question: "What film did the paint I used make, and how much of it stayed on?",
+		Range: "Smooth surfaces of a known area. The film is the mean over all of it. A transfer efficiency above 100 % is refused: " +
+			"something was measured wrong.",
+		Inputs: []calc.Input{field.FindOut, field.UsedBy, field.PaintUsed, field.PaintWeighed, mixDensity, partPainted,
+			field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.If("find_out", "film"), field.FilmMeasured},
+		Outputs: []calc.Output{filmMade, transferFound, sprayedSolids},
+		Work:    filmFromPaint,
+		Cautions: []string{
+			"A transfer efficiency is true for this part, this gun and this hand only. Measure it again for parts of another shape.",
+		},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -10,18 +10,20 @@ import (
 )
 
 // GaugeReadings judges dry-film readings by three published rules.
-var GaugeReadings = calc.Calculator{
-	ID:       "gauge-readings",
-	Title:    "Gauge readings",
-	Question: "Do these gauge readings pass?",
-	Range: "Up to 200 readings of one film, judged by ISO 19840, SSPC-PA 2 and IMO MSC.215(82), each as far as its rule is known here. " +
-		"ISO 19840 is for films of 40 µm and more. Of the three only SSPC-PA 2 judges a film that is too thick.",
-	Inputs:  []calc.Input{specified, field.FilmLeast, field.FilmMost, gaugeTable, field.ProfileGrade, paintedArea},
-	Outputs: []calc.Output{rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted},
-	Work:    gaugeReadings,
-	Cautions: []string{
-		"These are three different rules, told from summaries and, in part, from memory. The specification says which one counts; read it in the standard before you accept or refuse work by it.",
-	},
+func GaugeReadings() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "gauge-readings",
+		Title:    "Gauge readings",
+		Question: "Do these gauge readings pass?",
+		Range: "Up to 200 readings of one film, judged by ISO 19840, SSPC-PA 2 and IMO MSC.215(82), each as far as its rule is known here. " +
+			"ISO 19840 is for films of 40 µm and more. Of the three only SSPC-PA 2 judges a film that is too thick.",
+		Inputs:  []calc.Input{specified, field.FilmLeast, field.FilmMost, gaugeTable, field.ProfileGrade, paintedArea},
+		Outputs: []calc.Output{rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted},
+		Work:    gaugeReadings,
+		Cautions: []string{
+			"These are three different rules, told from summaries and, in part, from memory. The specification says which one counts; read it in the standard before you accept or refuse work by it.",
+		},
+	}
 }
 
 var (

@@ -8,33 +8,35 @@ import (
 )
 
 // PaintNeeded tells how much to mix for parts of a known area.
-var PaintNeeded = calc.Calculator{
-	ID:       "paint-needed",
-	Title:    "Paint needed",
-	Question: "How much paint must I mix for this job?",
-	Range: "One product on smooth parts of a known area. The amount is that of the mix ready to spray, thinner included. " +
-		"Where you fill more than one cup, enter what all of them lose together. Above 99 % sure, or with film or transfer " +
-		"efficiency varying by more than 40 %, no amount can be trusted and none is given.",
-	Inputs: []calc.Input{partArea, field.Count.Filled(1), field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio,
-		field.TransferEfficiency, field.Losses, narrowed(field.FilmSpread, 0, 40), narrowed(field.TransferSpread, 0, 40), narrowed(field.Confidence, 50, 99)},
-	Outputs: []calc.Output{amountToMix, paintDemand, leftOver, sprayedSolids},
-	Work: func(w *calc.Working) {
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		one, n := w.Given(partArea), w.Given(field.Count)
-		all := w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one)
-		demand := Demand(w, all, w.Given(field.DryFilm), vs, w.Given(field.TransferEfficiency))
-		amount, leftover := ToMix(w, demand, w.Given(field.Losses), w.Given(field.FilmSpread), w.Given(field.TransferSpread), w.Given(field.Confidence))
-		w.Result(paintDemand, demand)
-		w.Result(amountToMix, amount)
-		w.Result(leftOver, leftover)
-	},
-	Cautions: []string{
-		"Mix no more than you can spray within the pot life: two small mixes can beat one large one.",
-		"Transfer efficiency decides the answer and is the figure least known. Weigh a cup before and after one part, and put the true one in.",
-	},
+func PaintNeeded() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "paint-needed",
+		Title:    "Paint needed",
+		Question: "How much paint must I mix for this job?",
+		Range: "One product on smooth parts of a known area. The amount is that of the mix ready to spray, thinner included. " +
+			"Where you fill more than one cup, enter what all of them lose together. Above 99 % sure, or with film or transfer " +
+			"efficiency varying by more than 40 %, no amount can be trusted and none is given.",
+		Inputs: []calc.Input{partArea, field.Count.Filled(1), field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio,
+			field.TransferEfficiency, field.Losses, narrowed(field.FilmSpread, 0, 40), narrowed(field.TransferSpread, 0, 40), narrowed(field.Confidence, 50, 99)},
+		Outputs: []calc.Output{amountToMix, paintDemand, leftOver, sprayedSolids},
+		Work: func(w *calc.Working) {
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			one, n := w.Given(partArea), w.Given(field.Count)
+			all := w.Step("Area of all parts", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one)
+			demand := Demand(w, all, w.Given(field.DryFilm), vs, w.Given(field.TransferEfficiency))
+			amount, leftover := ToMix(w, demand, w.Given(field.Losses), w.Given(field.FilmSpread), w.Given(field.TransferSpread), w.Given(field.Confidence))
+			w.Result(paintDemand, demand)
+			w.Result(amountToMix, amount)
+			w.Result(leftOver, leftover)
+		},
+		Cautions: []string{
+			"Mix no more than you can spray within the pot life: two small mixes can beat one large one.",
+			"Transfer efficiency decides the answer and is the figure least known. Weigh a cup before and after one part, and put the true one in.",
+		},
+	}
 }
 
 // partArea is asked outright here, since no shape is.

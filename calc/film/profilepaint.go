@@ -8,31 +8,33 @@ import (
 )
 
 // ProfilePaint tells how much paint a blasted surface takes.
-var ProfilePaint = calc.Calculator{
-	ID:       "profile-paint",
-	Title:    "Paint for blasted steel",
-	Question: "How much more paint does a blasted surface take?",
-	Range: "The first coat on blasted steel with a profile of up to 400 µm. What the profile swallows is an allowance and no measurement, " +
-		"so that the answer is a middle figure and a highest one.",
-	Inputs:  []calc.Input{partPainted, field.DryFilm, field.ProfileHeight, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency},
-	Outputs: []calc.Output{paintDemand, demandMost, deadFilm, sprayedSolids},
-	Work: func(w *calc.Working) {
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		area, dft, te, r := w.Given(partArea), w.Given(field.DryFilm), w.Given(field.TransferEfficiency), w.Given(field.ProfileHeight)
-		d := DeadFilm(w, r)
-		film := func(label string, lost calc.Num) calc.Num {
-			return w.Step(label, "DFT_all = DFT + d", unit.Micrometre, source.Definition, dft.V+lost.V, dft, lost)
-		}
-		w.Result(deadFilm, d)
-		w.Result(paintDemand, Demand(w, area, film("Film with the allowance", d), vs, te))
-		w.Result(demandMost, Demand(w, area, film("Film with the whole profile", r), vs, te))
-	},
-	Cautions: []string{
-		"The allowance comes from one note of the trade; another one counts the whole profile as lost, which is the highest figure. Cup and gun losses come on top.",
-	},
+func ProfilePaint() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "profile-paint",
+		Title:    "Paint for blasted steel",
+		Question: "How much more paint does a blasted surface take?",
+		Range: "The first coat on blasted steel with a profile of up to 400 µm. What the profile swallows is an allowance and no measurement, " +
+			"so that the answer is a middle figure and a highest one.",
+		Inputs:  []calc.Input{partPainted, field.DryFilm, field.ProfileHeight, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency},
+		Outputs: []calc.Output{paintDemand, demandMost, deadFilm, sprayedSolids},
+		Work: func(w *calc.Working) {
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			area, dft, te, r := w.Given(partArea), w.Given(field.DryFilm), w.Given(field.TransferEfficiency), w.Given(field.ProfileHeight)
+			d := DeadFilm(w, r)
+			film := func(label string, lost calc.Num) calc.Num {
+				return w.Step(label, "DFT_all = DFT + d", unit.Micrometre, source.Definition, dft.V+lost.V, dft, lost)
+			}
+			w.Result(deadFilm, d)
+			w.Result(paintDemand, Demand(w, area, film("Film with the allowance", d), vs, te))
+			w.Result(demandMost, Demand(w, area, film("Film with the whole profile", r), vs, te))
+		},
+		Cautions: []string{
+			"The allowance comes from one note of the trade; another one counts the whole profile as lost, which is the highest figure. Cup and gun losses come on top.",
+		},
+	}
 }
 
 var (

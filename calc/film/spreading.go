@@ -8,25 +8,27 @@ import (
 )
 
 // Spreading tells how much area a litre covers, in theory and sprayed.
-var Spreading = calc.Calculator{
-	ID:       "spreading-rate",
-	Title:    "Spreading rate",
-	Question: "How much area does a litre of this paint cover?",
-	Range:    "Smooth surfaces. Per litre or gallon of the mix ready to spray, thinner included. Overspray counts only where the transfer efficiency is filled in.",
-	Inputs:   []calc.Input{field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.Maybe()},
-	Outputs:  []calc.Output{spreadingRate, sprayedRate, sprayedSolids},
-	Work: func(w *calc.Working) {
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		rate := SpreadingRate(w, vs, w.Given(field.DryFilm))
-		w.Result(spreadingRate, rate)
-		if te := w.Given(field.TransferEfficiency); te.Given() {
-			w.Result(sprayedRate, SprayedRate(w, rate, te))
-		}
-	},
-	Arithmetic: true,
+func Spreading() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "spreading-rate",
+		Title:    "Spreading rate",
+		Question: "How much area does a litre of this paint cover?",
+		Range:    "Smooth surfaces. Per litre or gallon of the mix ready to spray, thinner included. Overspray counts only where the transfer efficiency is filled in.",
+		Inputs:   []calc.Input{field.DryFilm, field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.Maybe()},
+		Outputs:  []calc.Output{spreadingRate, sprayedRate, sprayedSolids},
+		Work: func(w *calc.Working) {
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			rate := SpreadingRate(w, vs, w.Given(field.DryFilm))
+			w.Result(spreadingRate, rate)
+			if te := w.Given(field.TransferEfficiency); te.Given() {
+				w.Result(sprayedRate, SprayedRate(w, rate, te))
+			}
+		},
+		Arithmetic: true,
+	}
 }
 
 var (

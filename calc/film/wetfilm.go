@@ -9,29 +9,31 @@ import (
 )
 
 // WetFilm tells how thick to spray for the dry film wanted.
-var WetFilm = calc.Calculator{
-	ID:       "wet-film",
-	Title:    "Wet film for a dry film",
-	Question: "How wet must one coat be to dry to the film I want?",
-	Range:    "Any paint whose solids by volume are known; solids by weight will not do. The film is that of a smooth surface: a blasted one swallows some.",
-	Inputs:   []calc.Input{field.DryFilm, field.Coats, field.VolumeSolids, field.SolidsFor, mixRatio, field.CombStep},
-	Outputs:  []calc.Output{wetFilm, toothWet, toothDry, sprayedSolids},
-	Work: func(w *calc.Working) {
-		vs, ok := solids(w)
-		if !ok {
-			return
-		}
-		wet := Wet(w, w.Given(field.DryFilm), vs, w.Given(field.Coats))
-		last, next := Comb(w, wet, w.Given(field.CombStep))
-		if last.V == 0 {
-			w.Caution("Your comb starts at {next}, above this film: take a finer comb.", next.As("next"))
-		}
-		w.Result(wetFilm, wet)
-		w.Result(toothWet, last)
-		w.Result(toothDry, next)
-	},
-	Cautions:   []string{"The data sheet's thickest wet film comes first: more than that in one coat runs, or traps solvent."},
-	Arithmetic: true,
+func WetFilm() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "wet-film",
+		Title:    "Wet film for a dry film",
+		Question: "How wet must one coat be to dry to the film I want?",
+		Range:    "Any paint whose solids by volume are known; solids by weight will not do. The film is that of a smooth surface: a blasted one swallows some.",
+		Inputs:   []calc.Input{field.DryFilm, field.Coats, field.VolumeSolids, field.SolidsFor, mixRatio, field.CombStep},
+		Outputs:  []calc.Output{wetFilm, toothWet, toothDry, sprayedSolids},
+		Work: func(w *calc.Working) {
+			vs, ok := solids(w)
+			if !ok {
+				return
+			}
+			wet := Wet(w, w.Given(field.DryFilm), vs, w.Given(field.Coats))
+			last, next := Comb(w, wet, w.Given(field.CombStep))
+			if last.V == 0 {
+				w.Caution("Your comb starts at {next}, above this film: take a finer comb.", next.As("next"))
+			}
+			w.Result(wetFilm, wet)
+			w.Result(toothWet, last)
+			w.Result(toothDry, next)
+		},
+		Cautions:   []string{"The data sheet's thickest wet film comes first: more than that in one coat runs, or traps solvent."},
+		Arithmetic: true,
+	}
 }
 
 var (

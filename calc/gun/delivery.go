@@ -9,17 +9,19 @@ import (
 )
 
 // DeliveryTest tells the delivery from what a gun put into a cup in a measured time.
-var DeliveryTest = calc.Calculator{
-	ID:       "gun-delivery",
-	Title:    "Delivery from a timed cup",
-	Question: "How much paint does my gun put out in a minute?",
-	Range: "The gun, tip, needle setting, air and paint as tested, and no others: delivery is measured, not worked out from viscosity. " +
-		"A gravity cup puts out less as it empties.",
-	Inputs:     []calc.Input{field.CaughtBy, field.CaughtMass, caughtDensity, field.CaughtVolume, field.CaughtFor},
-	Outputs:    []calc.Output{deliveryMeasured, triggerSlip},
-	Work:       deliveryTest,
-	Cautions:   []string{"Catch it in the booth, with the fan on and protected as for spraying: what misses the cup is mist.", caution.Flammable, caution.Isocyanate},
-	Arithmetic: true,
+func DeliveryTest() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "gun-delivery",
+		Title:    "Delivery from a timed cup",
+		Question: "How much paint does my gun put out in a minute?",
+		Range: "The gun, tip, needle setting, air and paint as tested, and no others: delivery is measured, not worked out from viscosity. " +
+			"A gravity cup puts out less as it empties.",
+		Inputs:     []calc.Input{field.CaughtBy, field.CaughtMass, caughtDensity, field.CaughtVolume, field.CaughtFor},
+		Outputs:    []calc.Output{deliveryMeasured, triggerSlip},
+		Work:       deliveryTest,
+		Cautions:   []string{"Catch it in the booth, with the fan on and protected as for spraying: what misses the cup is mist.", caution.Flammable, caution.Isocyanate},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -34,7 +34,7 @@ func TestTipsThereAndBack(t *testing.T) {
 		form := func(a, b, p, q float64) calc.Form {
 			return calc.Form{"delivery": "200", "tip_now": show(a), "tip_new": show(b), "paint_pressure": show(p), "paint_pressure_to": show(q)}
 		}
-		there, back := gun.TipChange.Run(form(d1, d2, p1, p2)), gun.TipChange.Run(form(d2, d1, p2, p1))
+		there, back := gun.TipChange().Run(form(d1, d2, p1, p2)), gun.TipChange().Run(form(d2, d1, p2, p1))
 		low, high := value(t, there, "faster_low"), value(t, there, "faster_high")
 		assert.LessOrEqual(t, low, high+1e-12)
 		assert.InEpsilon(t, 1/high, value(t, back, "faster_low"), 1e-9)
@@ -50,12 +50,12 @@ func TestTipChangeRefuses(t *testing.T) {
 		"delivery=200&tip_now=1&tip_new=1.1&paint_pressure_to=2":                    "paint_pressure",
 		"delivery=200&tip_now=1&tip_new=1.1&paint_pressure=1&paint_pressure_to=3.1": "paint_pressure_to",
 	} {
-		r := gun.TipChange.Run(calc.ParseForm(text))
+		r := gun.TipChange().Run(calc.ParseForm(text))
 		if assert.Len(t, r.Problems, 1, text) {
 			assert.Equal(t, field, r.Problems[0].Field, text)
 		}
 	}
-	for _, in := range gun.TipChange.Inputs {
+	for _, in := range gun.TipChange().Inputs {
 		assert.NotContains(t, in.Key, "viscosity", "delivery is not predicted from viscosity")
 	}
 }
@@ -63,23 +63,23 @@ func TestTipChangeRefuses(t *testing.T) {
 func TestFilmFallsWithDistanceAndSlant(t *testing.T) {
 	last := 1000.0
 	for turned := 0.0; turned <= 60; turned += 5 {
-		ends := value(t, gun.DistanceAndArc.Run(calc.Form{"gun_distance": "180", "distance_held": "180", "gun_turned": show(turned)}), "film_ends")
+		ends := value(t, gun.DistanceAndArc().Run(calc.Form{"gun_distance": "180", "distance_held": "180", "gun_turned": show(turned)}), "film_ends")
 		assert.Less(t, ends, last)
 		last = ends
 	}
 	level := func(held, turned string) calc.Level {
-		return gun.DistanceAndArc.Run(calc.Form{"gun_distance": "180", "distance_held": held, "gun_turned": turned}).Verdict[0].Level
+		return gun.DistanceAndArc().Run(calc.Form{"gun_distance": "180", "distance_held": held, "gun_turned": turned}).Verdict[0].Level
 	}
 	assert.Equal(t, calc.Go, level("180", "20"))
 	assert.Equal(t, calc.Wait, level("180", "25"))
 	assert.Equal(t, calc.Wait, level("120", "0"), "too close runs")
-	r := gun.DistanceAndArc.Run(calc.Form{"gun_distance": "180", "distance_held": "370", "gun_turned": "0"})
+	r := gun.DistanceAndArc().Run(calc.Form{"gun_distance": "180", "distance_held": "370", "gun_turned": "0"})
 	assert.Len(t, r.Problems, 1)
 }
 
 func TestAShortTestIsDoubted(t *testing.T) {
 	form := calc.Form{"caught_by": "measured", "caught_volume": "90", "caught_for": "30"}
-	assert.Empty(t, gun.DeliveryTest.Run(form).Verdict)
+	assert.Empty(t, gun.DeliveryTest().Run(form).Verdict)
 	form["caught_for"] = "10"
-	assert.Equal(t, calc.Wait, gun.DeliveryTest.Run(form).Verdict[0].Level)
+	assert.Equal(t, calc.Wait, gun.DeliveryTest().Run(form).Verdict[0].Level)
 }

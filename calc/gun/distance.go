@@ -11,16 +11,18 @@ import (
 )
 
 // DistanceAndArc tells what holding the gun too far, or swinging it from the wrist, does to the film.
-var DistanceAndArc = calc.Calculator{
-	ID:       "gun-distance",
-	Title:    "Distance and arcing",
-	Question: "What does holding the gun too far, or swinging it in an arc, do to my film?",
-	Range: "Distances up to twice apart, the gun turned up to 60° by the wrist at an even swing, and a fan that widens with distance. " +
-		"The share of paint that reaches the panel is taken as the same; in truth it falls with distance and slant, so far films come out thinner still.",
-	Inputs:   []calc.Input{field.GunDistance, field.DistanceHeld, field.GunTurned, field.WetFilm.Maybe()},
-	Outputs:  []calc.Output{filmEnds, filmMiddle, endsAt, wetEnds, wetMiddle},
-	Work:     distanceAndArc,
-	Cautions: []string{caution.Isocyanate},
+func DistanceAndArc() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "gun-distance",
+		Title:    "Distance and arcing",
+		Question: "What does holding the gun too far, or swinging it in an arc, do to my film?",
+		Range: "Distances up to twice apart, the gun turned up to 60° by the wrist at an even swing, and a fan that widens with distance. " +
+			"The share of paint that reaches the panel is taken as the same; in truth it falls with distance and slant, so far films come out thinner still.",
+		Inputs:   []calc.Input{field.GunDistance, field.DistanceHeld, field.GunTurned, field.WetFilm.Maybe()},
+		Outputs:  []calc.Output{filmEnds, filmMiddle, endsAt, wetEnds, wetMiddle},
+		Work:     distanceAndArc,
+		Cautions: []string{caution.Isocyanate},
+	}
 }
 
 var (

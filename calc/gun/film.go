@@ -10,20 +10,22 @@ import (
 )
 
 // FilmFromGun tells how much film one pass lays, and how many passes at which speed make the coat.
-var FilmFromGun = calc.Calculator{
-	ID:       "film-per-pass",
-	Title:    "Film per pass and gun speed",
-	Question: "How fast do I move the gun, and how many passes, for the film I want?",
-	Range: "A flat panel, the gun square to it and at one distance. Transfer efficiency is the least known figure here: " +
-		"check the first panel with a wet-film comb and correct it.",
-	Inputs: []calc.Input{
-		field.DryFilm, field.VolumeSolids, field.Coats,
-		field.Delivery, field.TransferEfficiency, field.FanWidth, field.Overlap, field.GunSpeed,
-	},
-	Outputs:    []calc.Output{perPass, wetFilm, passes, wholePasses, speedFor},
-	Work:       filmFromGun,
-	Cautions:   []string{caution.Isocyanate, caution.Flammable},
-	Arithmetic: true,
+func FilmFromGun() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "film-per-pass",
+		Title:    "Film per pass and gun speed",
+		Question: "How fast do I move the gun, and how many passes, for the film I want?",
+		Range: "A flat panel, the gun square to it and at one distance. Transfer efficiency is the least known figure here: " +
+			"check the first panel with a wet-film comb and correct it.",
+		Inputs: []calc.Input{
+			field.DryFilm, field.VolumeSolids, field.Coats,
+			field.Delivery, field.TransferEfficiency, field.FanWidth, field.Overlap, field.GunSpeed,
+		},
+		Outputs:    []calc.Output{perPass, wetFilm, passes, wholePasses, speedFor},
+		Work:       filmFromGun,
+		Cautions:   []string{caution.Isocyanate, caution.Flammable},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -8,7 +8,14 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&FilmFromGun, &DeliveryTest, &TipChange, &PressureToday, &StrokeOverlap, &DistanceAndArc}
+var Calculators = []calc.Maker{
+	{ID: "film-per-pass", Make: FilmFromGun},
+	{ID: "gun-delivery", Make: DeliveryTest},
+	{ID: "tip-change", Make: TipChange},
+	{ID: "start-pressure", Make: PressureToday},
+	{ID: "overlap", Make: StrokeOverlap},
+	{ID: "gun-distance", Make: DistanceAndArc},
+}
 
 var (
 	// One desert setting, nobody's measurement: it fits the exponents and cannot also prove them.

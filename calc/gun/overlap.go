@@ -8,15 +8,17 @@ import (
 )
 
 // StrokeOverlap tells how even neighbouring strokes come out.
-var StrokeOverlap = calc.Calculator{
-	ID:       "overlap",
-	Title:    "Overlap and stripes",
-	Question: "How even is the film at this overlap, and where do I put the first stroke?",
-	Range: "Straight strokes side by side on a flat panel, each like the last, overlap up to 90 %. It shows how strokes add up, " +
-		"not how the wet film levels afterwards; a real fan matches one of these shapes only roughly.",
-	Inputs:  []calc.Input{field.FanProfile, field.Overlap, field.FanWidth},
-	Outputs: []calc.Output{ripple, thinnest, thickest, deviation, strokeGap, firstStroke, overlapBest, rippleBest, overlapEven},
-	Work:    strokeOverlap,
+func StrokeOverlap() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "overlap",
+		Title:    "Overlap and stripes",
+		Question: "How even is the film at this overlap, and where do I put the first stroke?",
+		Range: "Straight strokes side by side on a flat panel, each like the last, overlap up to 90 %. It shows how strokes add up, " +
+			"not how the wet film levels afterwards; a real fan matches one of these shapes only roughly.",
+		Inputs:  []calc.Input{field.FanProfile, field.Overlap, field.FanWidth},
+		Outputs: []calc.Output{ripple, thinnest, thickest, deviation, strokeGap, firstStroke, overlapBest, rippleBest, overlapEven},
+		Work:    strokeOverlap,
+	}
 }
 
 var (

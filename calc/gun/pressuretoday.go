@@ -10,16 +10,18 @@ import (
 )
 
 // PressureToday tells where to set the air for waterborne paint before the first test panel.
-var PressureToday = calc.Calculator{
-	ID:       "start-pressure",
-	Title:    "Start pressure in today’s air",
-	Question: "What air pressure do I start from in this heat and humidity?",
-	Range: "Waterborne paint, HVLP and reduced-pressure guns, 5 to 45 °C. A starting point good to 1 psi either way, from one desert setting that painters agree on: " +
-		"which air dries faster is physics, how far to follow it is practice. Altitude and spraying distance are left out.",
-	Inputs:   []calc.Input{carrier, field.Gun, field.Pressure, field.PressureMost, field.Air, field.Humidity},
-	Outputs:  []calc.Output{startPressure, dryingRatio},
-	Work:     pressureToday,
-	Cautions: []string{caution.CompressedAir, caution.Isocyanate},
+func PressureToday() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "start-pressure",
+		Title:    "Start pressure in today’s air",
+		Question: "What air pressure do I start from in this heat and humidity?",
+		Range: "Waterborne paint, HVLP and reduced-pressure guns, 5 to 45 °C. A starting point good to 1 psi either way, from one desert setting that painters agree on: " +
+			"which air dries faster is physics, how far to follow it is practice. Altitude and spraying distance are left out.",
+		Inputs:   []calc.Input{carrier, field.Gun, field.Pressure, field.PressureMost, field.Air, field.Humidity},
+		Outputs:  []calc.Output{startPressure, dryingRatio},
+		Work:     pressureToday,
+		Cautions: []string{caution.CompressedAir, caution.Isocyanate},
+	}
 }
 
 var (

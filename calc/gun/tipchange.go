@@ -11,18 +11,20 @@ import (
 )
 
 // TipChange tells what another tip or another pressure on the paint does to delivery and film.
-var TipChange = calc.Calculator{
-	ID:       "tip-change",
-	Title:    "Another tip or pressure",
-	Question: "What happens to delivery and film if I fit another tip, or change the pressure on the paint?",
-	Range: "The same paint at the same warmth, tips up to 1.7 times and pressures up to 3 times apart. Only a range can be said: delivery goes with the third to the fourth power of the tip " +
-		"and with the root of the pressure up to the pressure itself. It is never predicted from viscosity: paint thins under shear, and how much nobody publishes.",
-	Inputs: []calc.Input{
-		field.Delivery, field.TipNow, field.TipNew, field.PaintPressure, field.PaintPressureTo, field.WetFilm.Maybe(),
-	},
-	Outputs:  []calc.Output{deliveryLow, deliveryHigh, fasterLow, fasterHigh, filmLow, filmHigh},
-	Work:     tipChange,
-	Cautions: []string{caution.CompressedAir, caution.Isocyanate, caution.Flammable},
+func TipChange() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "tip-change",
+		Title:    "Another tip or pressure",
+		Question: "What happens to delivery and film if I fit another tip, or change the pressure on the paint?",
+		Range: "The same paint at the same warmth, tips up to 1.7 times and pressures up to 3 times apart. Only a range can be said: delivery goes with the third to the fourth power of the tip " +
+			"and with the root of the pressure up to the pressure itself. It is never predicted from viscosity: paint thins under shear, and how much nobody publishes.",
+		Inputs: []calc.Input{
+			field.Delivery, field.TipNow, field.TipNew, field.PaintPressure, field.PaintPressureTo, field.WetFilm.Maybe(),
+		},
+		Outputs:  []calc.Output{deliveryLow, deliveryHigh, fasterLow, fasterHigh, filmLow, filmHigh},
+		Work:     tipChange,
+		Cautions: []string{caution.CompressedAir, caution.Isocyanate, caution.Flammable},
+	}
 }
 
 var (

@@ -13,18 +13,22 @@ const (
 	placeGun   = "Gun"
 )
 
-var parts = calc.Input{
-	Key: "part", Place: placeParts, Label: "Parts", Help: "One row for each kind of part", RowName: "part", Most: 300,
-	Rows: []calc.Input{
+// The tables, without their columns: what Work needs to find their rows.
+var (
+	parts = calc.Input{Key: "part", Place: placeParts, Label: "Parts", Help: "One row for each kind of part", RowName: "part", Most: 300}
+	coats = calc.Input{Key: "coat", Place: placeCoats, Label: "Coats", Help: "One row for each product, in the order you spray them", RowName: "product", Most: 12}
+)
+
+func partColumns() []calc.Input {
+	return []calc.Input{
 		field.PartName, field.Shape, field.PartLength, field.PartWidth, field.PartHeight, field.PartDiameter, field.PartSmallEnd,
 		field.PartArea, field.Sides, field.Faces, field.Skin, field.Count, field.Colour,
-	},
+	}
 }
 
-// The columns stand in the order in which a data sheet gives its facts.
-var coats = calc.Input{
-	Key: "coat", Place: placeCoats, Label: "Coats", Help: "One row for each product, in the order you spray them", RowName: "product", Most: 12,
-	Rows: []calc.Input{
+// coatColumns stand in the order in which a data sheet gives its facts.
+func coatColumns() []calc.Input {
+	return []calc.Input{
 		field.Product, field.Role, field.Pack, field.Carrier, solvent, field.OnColour,
 		field.Ratio.Under("Mixing"), field.RatioBy, field.DensityA, densityB, densityC, densityD,
 		field.VolumeSolids.Under("Film"), field.SolidsFor, field.DryFilm, field.Coats,
@@ -32,7 +36,7 @@ var coats = calc.Input{
 		field.Flash.Under("Flash-off and drying"), field.FlashAt, field.FlashHumidity, field.FlashAirSpeed, field.LatestRecoat,
 		field.Drying, dryTime, dryAt, heatUp,
 		field.AirLowest.Under("Limits, VOC and price"), field.AirHighest, field.HumidityHighest, field.VOC, waterShare, field.Price,
-	},
+	}
 }
 
 // Fields asked only where they apply.
@@ -53,13 +57,18 @@ var (
 	densities = []calc.Input{field.DensityA, densityB, densityC, densityD}
 )
 
-var inputs = []calc.Input{
-	parts, coats,
-	field.Air.In(placeAir), field.Humidity.In(placeAir), field.Panel.In(placeAir), field.AirSpeed.In(placeAir),
-	field.Altitude.In(placeAir), field.MarginNeeded.In(placeAir),
-	field.Gun.In(placeGun).Under("Gun"), field.Pressure.In(placeGun), field.PressureMost.In(placeGun), field.Delivery.In(placeGun), field.FanWidth.In(placeGun),
-	field.GunDistance.In(placeGun), field.GunSpeed.In(placeGun), field.Overlap.In(placeGun), field.TransferEfficiency.In(placeGun), field.TriggerShare.In(placeGun),
-	field.CupSize.In(placeGun).Under("Cup, scale and comb"), field.ScaleStep.In(placeGun), field.Losses.In(placeGun), field.CombStep.In(placeGun),
-	field.Confidence.In(placeGun).Under("How sure"), field.FilmSpread.In(placeGun), field.TransferSpread.In(placeGun),
-	field.Clock.In(placeGun).Under("Time and rules"), field.MixTime.In(placeGun), field.RinseTime.In(placeGun), field.Limits.In(placeGun), field.CleanerLost.In(placeGun),
+// inputs is a function, like all that puts inputs together, so that only the core that asks the job holds it.
+func inputs() []calc.Input {
+	withParts, withCoats := parts, coats
+	withParts.Rows, withCoats.Rows = partColumns(), coatColumns()
+	return []calc.Input{
+		withParts, withCoats,
+		field.Air.In(placeAir), field.Humidity.In(placeAir), field.Panel.In(placeAir), field.AirSpeed.In(placeAir),
+		field.Altitude.In(placeAir), field.MarginNeeded.In(placeAir),
+		field.Gun.In(placeGun).Under("Gun"), field.Pressure.In(placeGun), field.PressureMost.In(placeGun), field.Delivery.In(placeGun), field.FanWidth.In(placeGun),
+		field.GunDistance.In(placeGun), field.GunSpeed.In(placeGun), field.Overlap.In(placeGun), field.TransferEfficiency.In(placeGun), field.TriggerShare.In(placeGun),
+		field.CupSize.In(placeGun).Under("Cup, scale and comb"), field.ScaleStep.In(placeGun), field.Losses.In(placeGun), field.CombStep.In(placeGun),
+		field.Confidence.In(placeGun).Under("How sure"), field.FilmSpread.In(placeGun), field.TransferSpread.In(placeGun),
+		field.Clock.In(placeGun).Under("Time and rules"), field.MixTime.In(placeGun), field.RinseTime.In(placeGun), field.Limits.In(placeGun), field.CleanerLost.In(placeGun),
+	}
 }

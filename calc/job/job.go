@@ -8,19 +8,23 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Job}
+var Calculators = []calc.Maker{
+	{ID: "job", Make: Job},
+}
 
 // Job is the page that the site opens on.
-var Job = calc.Calculator{
-	ID:       "job",
-	Title:    "The job",
-	Question: "What do I mix, how do I spray it, and when is it done?",
-	Range: "One gun, one booth, one painter; products are sprayed in the order you list them. " +
-		"Each answer refuses outside its own range and says why.",
-	Inputs:   inputs,
-	Outputs:  outputs,
-	Work:     work,
-	InStages: true,
+func Job() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "job",
+		Title:    "The job",
+		Question: "What do I mix, how do I spray it, and when is it done?",
+		Range: "One gun, one booth, one painter; products are sprayed in the order you list them. " +
+			"Each answer refuses outside its own range and says why.",
+		Inputs:   inputs(),
+		Outputs:  outputs(),
+		Work:     work,
+		InStages: true,
+	}
 }
 
 // A job is one run of the card: what has been read and worked out so far.

@@ -57,7 +57,7 @@ func figure(t testing.TB, r calc.Report, key string) float64 {
 }
 
 func TestTheDemoHasACard(t *testing.T) {
-	r := Job.Run(demo(t))
+	r := Job().Run(demo(t))
 	require.Empty(t, r.Problems)
 	assert.Equal(t, calc.Go, r.Verdict[0].Level)
 	assert.Len(t, list(r, "amounts"), 4)
@@ -68,7 +68,7 @@ func TestTheDemoHasACard(t *testing.T) {
 
 // A painter who has only read the thermometer already gets the verdict on condensation.
 func TestTheVerdictComesWithTheAirAlone(t *testing.T) {
-	r := Job.Run(calc.Form{"air": "29", "humidity": "90", "panel": "28", "air_speed": "0.2"})
+	r := Job().Run(calc.Form{"air": "29", "humidity": "90", "panel": "28", "air_speed": "0.2"})
 	require.NotEmpty(t, r.Verdict)
 	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
 	assert.Empty(t, r.Lists)
@@ -80,7 +80,7 @@ func TestTheVerdictComesWithTheAirAlone(t *testing.T) {
 
 func TestEveryMillilitreMixedIsSprayedOrLost(t *testing.T) {
 	form := demo(t)
-	r := Job.Run(form)
+	r := Job().Run(form)
 	const losses = 40 // mL a cup, as the demo leaves it
 	mixed := map[string]float64{}
 	for _, e := range list(r, "timeline") {
@@ -111,7 +111,7 @@ func TestWhatCannotBeTrueTogetherIsSaidOnItsRow(t *testing.T) {
 		{"coat.1.pot_life", "2", "coat.1.pot_life", ""},
 		{"part.1.count", "1e9", "part.1.count", ""},
 	} {
-		r := Job.Run(with(demo(t), tt.key, tt.value))
+		r := Job().Run(with(demo(t), tt.key, tt.value))
 		require.NotEmpty(t, r.Problems, tt.key)
 		assert.Equal(t, tt.field, r.Problems[0].Field)
 		assert.Contains(t, r.Problems[0].Message, tt.says)
@@ -119,13 +119,13 @@ func TestWhatCannotBeTrueTogetherIsSaidOnItsRow(t *testing.T) {
 }
 
 func TestAProductOutsideItsLimitsStops(t *testing.T) {
-	r := Job.Run(with(demo(t), "coat.1.air_highest", "25"))
+	r := Job().Run(with(demo(t), "coat.1.air_highest", "25"))
 	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
 	assert.Contains(t, r.Verdict[0].Why, "over the 25")
-	r = Job.Run(with(demo(t), "coat.2.humidity_highest", "60"))
+	r = Job().Run(with(demo(t), "coat.2.humidity_highest", "60"))
 	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
 	assert.Contains(t, r.Verdict[0].Do, "Heat the air to 32")
-	r = Job.Run(with(demo(t), "coat.4.voc", "421"))
+	r = Job().Run(with(demo(t), "coat.4.voc", "421"))
 	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
 	assert.Contains(t, r.Verdict[0].Why, "over the limit of 420")
 }
@@ -135,7 +135,7 @@ func TestMoreAreaTakesMorePaint(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 8))
 	for range 60 {
 		n := 1 + r.IntN(60)
-		few, many := Job.Run(with(demo(t), "part.1.count", strconv.Itoa(n))), Job.Run(with(demo(t), "part.1.count", strconv.Itoa(n+1+r.IntN(9))))
+		few, many := Job().Run(with(demo(t), "part.1.count", strconv.Itoa(n))), Job().Run(with(demo(t), "part.1.count", strconv.Itoa(n+1+r.IntN(9))))
 		require.Empty(t, few.Problems)
 		require.Empty(t, many.Problems)
 		assert.Greater(t, figure(t, many, "to_mix_all"), figure(t, few, "to_mix_all"))

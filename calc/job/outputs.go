@@ -15,10 +15,8 @@ const (
 	cardAir  = "Air and parts"
 )
 
-func words(key, label string) calc.Output { return calc.Output{Key: key, Label: label, Words: true} }
-
 var (
-	product = words("product", "Product")
+	product = calc.Output{Key: "product", Label: "Product", Words: true}
 
 	toMixAll = calc.Output{Key: "to_mix_all", Place: cardMix, Label: "Mix in all", Unit: unit.Litre, Decimals: 2, Main: true, Optional: true}
 	leftOver = calc.Output{Key: "left_over_all", Place: cardMix, Label: "Expected left-over", Unit: unit.Litre, Decimals: 2, Optional: true}
@@ -32,8 +30,8 @@ var (
 		Key: "amounts", Place: cardMix, Label: "How much of each", Columns: []calc.Output{product, areaOf, demand, toMix, leftOne, cupCount}, Optional: true,
 	}
 
-	cupName   = words("cup", "Cup")
-	cupPart   = words("part", "Pour")
+	cupName   = calc.Output{Key: "cup", Label: "Cup", Words: true}
+	cupPart   = calc.Output{Key: "part", Label: "Pour", Words: true}
 	cupVolume = calc.Output{Key: "volume", Label: "Volume", Unit: unit.Millilitre}
 	cupMass   = calc.Output{Key: "mass", Label: "Weight", Unit: unit.Gram, Decimals: 1}
 	cupScale  = calc.Output{Key: "reading", Label: "Scale reads", Unit: unit.Gram, Decimals: 1}
@@ -55,17 +53,17 @@ var (
 	startPressure = calc.Output{Key: "start_pressures", Place: cardGun, Label: "Start pressure", Words: true, Main: true, Optional: true}
 	pressureOne   = calc.Output{Key: "pressure", Label: "Start pressure", Unit: unit.PSI, Decimals: 1}
 	pressureMost  = calc.Output{Key: "pressure_most", Label: "Never above", Unit: unit.PSI, Decimals: 1}
-	pressureWhy   = words("why", "Why")
+	pressureWhy   = calc.Output{Key: "why", Label: "Why", Words: true}
 	pressures     = calc.Output{
 		Key: "pressures", Place: cardGun, Label: "Pressure for each product", Columns: []calc.Output{product, pressureOne, pressureMost, pressureWhy}, Optional: true,
 	}
 
 	doneAt    = calc.Output{Key: "done_at", Place: cardTime, Label: "Done", Words: true, Main: true, Optional: true}
 	takes     = calc.Output{Key: "takes", Place: cardTime, Label: "From first mix to done", Unit: unit.Minute, Optional: true}
-	from      = words("from", "From")
-	until     = words("until", "Until")
-	step      = words("step", "What")
-	note      = words("note", "Mind")
+	from      = calc.Output{Key: "from", Label: "From", Words: true}
+	until     = calc.Output{Key: "until", Label: "Until", Words: true}
+	step      = calc.Output{Key: "step", Label: "What", Words: true}
+	note      = calc.Output{Key: "note", Label: "Mind", Words: true}
 	timeline  = calc.Output{Key: "timeline", Place: cardTime, Label: "Call sheet", Look: "clock", Columns: []calc.Output{from, until, step, note}, Optional: true}
 	flashLow  = calc.Output{Key: "flash_low", Label: "Flash-off, shortest", Unit: unit.Minute}
 	flashHigh = calc.Output{Key: "flash_high", Label: "Flash-off, longest", Unit: unit.Minute}
@@ -78,7 +76,7 @@ var (
 
 	vocMix    = calc.Output{Key: "voc", Label: "VOC as sprayed", Unit: unit.GramPerLitre}
 	vocLimit  = calc.Output{Key: "limit", Label: "Limit", Unit: unit.GramPerLitre}
-	vocSays   = words("says", "Against the limit")
+	vocSays   = calc.Output{Key: "says", Label: "Against the limit", Words: true}
 	vocMass   = calc.Output{Key: "emitted", Label: "Solvent into the air", Unit: unit.Gram}
 	costOne   = calc.Output{Key: "cost", Label: "Cost", Unit: unit.PlainMoney, Decimals: 2}
 	vocs      = calc.Output{Key: "vocs", Place: cardVOC, Label: "Each product", Columns: []calc.Output{product, vocMix, vocLimit, vocSays, vocMass, costOne}, Optional: true}
@@ -92,7 +90,9 @@ var (
 	margin   = calc.Output{Key: "margin", Place: cardAir, Label: "Panel above dew point", Unit: unit.DiffC, Decimals: 1, Optional: true}
 )
 
-var outputs = []calc.Output{
-	toMixAll, leftOver, amounts, cups, films, startPressure, pressures, doneAt, takes, timeline, times,
-	vocs, vocAll, costAll, costWaste, costArea, areaAll, dewPoint, margin,
+func outputs() []calc.Output {
+	return []calc.Output{
+		toMixAll, leftOver, amounts, cups, films, startPressure, pressures, doneAt, takes, timeline, times,
+		vocs, vocAll, costAll, costWaste, costArea, areaAll, dewPoint, margin,
+	}
 }

@@ -51,7 +51,7 @@ func TestTheCallSheetCanBeFollowed(t *testing.T) {
 			"coat.1.flash", strconv.Itoa(3+r.IntN(30)), "coat.1.pot_life", strconv.Itoa(55+r.IntN(200)),
 			"coat.4.drying", []string{"bake", "flash", "air"}[r.IntN(3)], "coat.1.drying", []string{"bake", "flash", "air"}[r.IntN(3)],
 			"coat.1.dry_time", "40", "coat.1.dry_at", "20", "coat.4.dry_at", "20", "clock", "6:00")
-		report := Job.Run(form)
+		report := Job().Run(form)
 		if len(report.Problems) > 0 {
 			continue
 		}

@@ -49,8 +49,8 @@ func BenchmarkJob(b *testing.B) {
 }
 
 func BenchmarkExamples(b *testing.B) {
-	for _, topic := range menu.Topics {
-		for _, c := range topic.Calculators {
+	for _, topic := range menu.Topics() {
+		for _, c := range topic.Calculators() {
 			b.Run(c.ID, func(b *testing.B) {
 				form := c.ExampleForm()
 				for b.Loop() {

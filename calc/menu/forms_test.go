@@ -30,8 +30,8 @@ const randomForms = 200
 
 // each runs a test for every calculator in the menu.
 func each(t *testing.T, test func(t *testing.T, c *calc.Calculator)) {
-	for _, topic := range menu.Topics {
-		for _, c := range topic.Calculators {
+	for _, topic := range menu.Topics() {
+		for _, c := range topic.Calculators() {
 			t.Run(c.ID, func(t *testing.T) { test(t, c) })
 		}
 	}

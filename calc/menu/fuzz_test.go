@@ -11,8 +11,8 @@ import (
 // Whatever a link holds, no calculator panics, and what it says can be read by the page.
 func FuzzCalculators(f *testing.F) {
 	var all []*calc.Calculator
-	for _, topic := range menu.Topics {
-		for _, c := range topic.Calculators {
+	for _, topic := range menu.Topics() {
+		for _, c := range topic.Calculators() {
 			f.Add(len(all), c.ExampleForm().String())
 			all = append(all, c)
 		}

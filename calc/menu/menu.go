@@ -1,4 +1,4 @@
-// Package menu is the ordered list of topics and calculators: what the site offers.
+// Package menu is the ordered list of topics and calculators: what the site offers, and which compiled core holds what.
 package menu
 
 import (
@@ -21,35 +21,88 @@ import (
 
 // A Topic is a group of calculators.
 type Topic struct {
-	ID, Title   string
-	Calculators []*calc.Calculator
+	ID, Title string
+	Makers    []calc.Maker
 }
 
-// Topics is the menu.
-var Topics = []Topic{
-	{"job", "The job", job.Calculators},
-	{"settings", "Today’s settings", settings.Calculators},
-	{"mixing", "At the scale", mixing.Calculators},
-	{"film", "Film and coverage", film.Calculators},
-	{"area", "Areas", area.Calculators},
-	{"climate", "Air and moisture", climate.Calculators},
-	{"drying", "Flash-off", drying.Calculators},
-	{"gun", "Gun", gun.Calculators},
-	{"viscosity", "Viscosity and thinning", viscosity.Calculators},
-	{"supply", "Air supply", supply.Calculators},
-	{"cure", "Pot life and cure", cure.Calculators},
-	{"voc", "VOC", voc.Calculators},
-	{"vent", "Booth and safety", vent.Calculators},
-	{"money", "Money", money.Calculators},
+// Calculators makes the calculators of the topic.
+func (t Topic) Calculators() []*calc.Calculator {
+	all := make([]*calc.Calculator, len(t.Makers))
+	for i, m := range t.Makers {
+		all[i] = m.Make()
+	}
+	return all
 }
 
-// Find returns the calculator with an ID, or nil.
-func Find(id string) *calc.Calculator {
-	for _, t := range Topics {
-		for _, c := range t.Calculators {
-			if c.ID == id {
-				return c
+// A Core is what is compiled into one WebAssembly file. There are several so that a page downloads little more than
+// what it uses; each carries Go's runtime, so that many would be worse.
+type Core struct {
+	Name   string
+	Topics []Topic
+}
+
+// Job is the core of the page that the site opens on. Each core is a function, so that a program which calls one does
+// not hold the others.
+func Job() Core {
+	return Core{"job", []Topic{
+		{"job", "The job", job.Calculators},
+		{"settings", "Today’s settings", settings.Calculators},
+	}}
+}
+
+// Bench is the core of the questions at the mixing bench.
+func Bench() Core {
+	return Core{"bench", []Topic{
+		{"mixing", "At the scale", mixing.Calculators},
+		{"film", "Film and coverage", film.Calculators},
+		{"area", "Areas", area.Calculators},
+		{"viscosity", "Viscosity", viscosity.Calculators},
+		{"voc", "VOC", voc.Calculators},
+		{"money", "Money", money.Calculators},
+	}}
+}
+
+// Booth is the core of the questions at the booth.
+func Booth() Core {
+	return Core{"booth", []Topic{
+		{"climate", "Air and moisture", climate.Calculators},
+		{"drying", "Flash-off", drying.Calculators},
+		{"gun", "Gun", gun.Calculators},
+		{"supply", "Air supply", supply.Calculators},
+		{"cure", "Pot life and cure", cure.Calculators},
+		{"vent", "Booth and safety", vent.Calculators},
+	}}
+}
+
+// Cores lists every core. What calls it holds every calculator.
+func Cores() []Core { return []Core{Job(), Bench(), Booth()} }
+
+// Topics is the whole menu.
+func Topics() []Topic {
+	var all []Topic
+	for _, c := range Cores() {
+		all = append(all, c.Topics...)
+	}
+	return all
+}
+
+// Find makes the calculator with an ID, or returns nil.
+func (c Core) Find(id string) *calc.Calculator {
+	for _, t := range c.Topics {
+		for _, m := range t.Makers {
+			if m.ID == id {
+				return m.Make()
 			}
+		}
+	}
+	return nil
+}
+
+// Find makes the calculator with an ID, whichever core holds it, or returns nil.
+func Find(id string) *calc.Calculator {
+	for _, c := range Cores() {
+		if found := c.Find(id); found != nil {
+			return found
 		}
 	}
 	return nil

@@ -41,7 +41,7 @@ func value(report calc.Report, key string) float64 {
 // What a mix takes of one part makes that mix.
 func TestFromOnePartUndoesMix(t *testing.T) {
 	for part, have := range map[string]string{"1": "400", "2": "100", "3": "100"} {
-		report := mixing.FromOnePart.Run(calc.ParseForm("ratio=4:1:1&ratio_by=volume&which_part=" + part + "&have_volume=" + have))
+		report := mixing.FromOnePart().Run(calc.ParseForm("ratio=4:1:1&ratio_by=volume&which_part=" + part + "&have_volume=" + have))
 		assert.Empty(t, report.Problems)
 		assert.InEpsilon(t, 600, value(report, "total_volume"), 1e-12)
 		assert.True(t, math.IsNaN(value(report, "total_mass")), "no weights without densities")
@@ -53,13 +53,13 @@ func TestCupsRefuse(t *testing.T) {
 		calculator *calc.Calculator
 		link, want string
 	}{
-		{&mixing.FromOnePart, "ratio=4:1&ratio_by=volume&which_part=3&have_volume=100", "which_part"},
-		{&mixing.FromOnePart, "ratio=4:0:1&ratio_by=volume&which_part=2&have_volume=100", "which_part"},
-		{&mixing.PartUsedCup, "ratio=4:1&ratio_by=volume&cup_left=600&amount=600&pack=one&pour_by=cup", "amount"},
-		{&mixing.PartUsedCup, "ratio=4:1&ratio_by=weight&cup_left=100&amount=600&pack=one&pour_by=cup", "pour_by"},
-		{&mixing.PartUsedCup, "ratio=4:1&ratio_by=volume&cup_left=100&amount=600&pack=two&pot_life=60&mixed_ago=60&pour_by=cup", "mixed_ago"},
-		{&mixing.CupGraduations, "ratio=4:1&amount=800&cup_bottom=80&cup_top=100&cup_height=120", "amount"},
-		{&mixing.CupGraduations, "ratio=4&amount=500&cup_bottom=80&cup_top=100&cup_height=120", "ratio"},
+		{mixing.FromOnePart(), "ratio=4:1&ratio_by=volume&which_part=3&have_volume=100", "which_part"},
+		{mixing.FromOnePart(), "ratio=4:0:1&ratio_by=volume&which_part=2&have_volume=100", "which_part"},
+		{mixing.PartUsedCup(), "ratio=4:1&ratio_by=volume&cup_left=600&amount=600&pack=one&pour_by=cup", "amount"},
+		{mixing.PartUsedCup(), "ratio=4:1&ratio_by=weight&cup_left=100&amount=600&pack=one&pour_by=cup", "pour_by"},
+		{mixing.PartUsedCup(), "ratio=4:1&ratio_by=volume&cup_left=100&amount=600&pack=two&pot_life=60&mixed_ago=60&pour_by=cup", "mixed_ago"},
+		{mixing.CupGraduations(), "ratio=4:1&amount=800&cup_bottom=80&cup_top=100&cup_height=120", "amount"},
+		{mixing.CupGraduations(), "ratio=4&amount=500&cup_bottom=80&cup_top=100&cup_height=120", "ratio"},
 	} {
 		report := c.calculator.Run(calc.ParseForm(c.link))
 		if assert.Len(t, report.Problems, 1, c.link) {
@@ -70,7 +70,7 @@ func TestCupsRefuse(t *testing.T) {
 }
 
 func TestPartUsedCupCountsFromTheOldest(t *testing.T) {
-	report := mixing.PartUsedCup.Run(calc.ParseForm("ratio=4:1&ratio_by=volume&cup_left=100&amount=600&pack=two&pot_life=60&mixed_ago=45&pour_by=cup"))
+	report := mixing.PartUsedCup().Run(calc.ParseForm("ratio=4:1&ratio_by=volume&cup_left=100&amount=600&pack=two&pot_life=60&mixed_ago=45&pour_by=cup"))
 	assert.Equal(t, 15., value(report, "time_left"))
 	if assert.Len(t, report.Verdict, 1) {
 		assert.Equal(t, calc.Wait, report.Verdict[0].Level)

@@ -11,17 +11,19 @@ import (
 )
 
 // CupGraduations tells where to mark a stick or a cup for a ratio by volume.
-var CupGraduations = calc.Calculator{
-	ID:       "cup-graduations",
-	Title:    "Marks for a cup or stick",
-	Question: "Where do the marks go on my cup or stick?",
-	Range: "A round cup, straight or evenly tapered, with a flat bottom, and a ratio by volume. A stick must stand upright on the bottom; " +
-		"a thick one lifts the level, so that every mark comes out a little short.",
-	Inputs:     []calc.Input{reworded(mixRatio, "Mix ratio by volume", "In the order you pour; a ratio by weight will not do"), narrow(field.Amount, 5, 20000), field.CupBottom, field.CupTop, field.CupHeight},
-	Outputs:    []calc.Output{marks, cupHolds},
-	Work:       cupGraduations,
-	Cautions:   []string{caution.HardenerRatio, caution.Skin},
-	Arithmetic: true,
+func CupGraduations() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "cup-graduations",
+		Title:    "Marks for a cup or stick",
+		Question: "Where do the marks go on my cup or stick?",
+		Range: "A round cup, straight or evenly tapered, with a flat bottom, and a ratio by volume. A stick must stand upright on the bottom; " +
+			"a thick one lifts the level, so that every mark comes out a little short.",
+		Inputs:     []calc.Input{reworded(mixRatio, "Mix ratio by volume", "In the order you pour; a ratio by weight will not do"), narrow(field.Amount, 5, 20000), field.CupBottom, field.CupTop, field.CupHeight},
+		Outputs:    []calc.Output{marks, cupHolds},
+		Work:       cupGraduations,
+		Cautions:   []string{caution.HardenerRatio, caution.Skin},
+		Arithmetic: true,
+	}
 }
 
 var (

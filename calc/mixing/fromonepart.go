@@ -11,17 +11,19 @@ import (
 )
 
 // FromOnePart tells what an amount of one part makes.
-var FromOnePart = calc.Calculator{
-	ID:       "from-one-part",
-	Title:    "From what I have of one part",
-	Question: "How much mix does what I have of one part make?",
-	Range:    "Two to six parts. In the measure the ratio is stated by; in both where you fill in the density of every part.",
-	Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.WhichPart, field.HaveVolume, field.HaveMass},
-		mayBe(densities(func(in calc.Input) calc.Input { return in }))...),
-	Outputs:    []calc.Output{components, totalVolume, totalMass},
-	Work:       fromOnePart,
-	Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
-	Arithmetic: true,
+func FromOnePart() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "from-one-part",
+		Title:    "From what I have of one part",
+		Question: "How much mix does what I have of one part make?",
+		Range:    "Two to six parts. In the measure the ratio is stated by; in both where you fill in the density of every part.",
+		Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.WhichPart, field.HaveVolume, field.HaveMass},
+			mayBe(densities(func(in calc.Input) calc.Input { return in }))...),
+		Outputs:    []calc.Output{components, totalVolume, totalMass},
+		Work:       fromOnePart,
+		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Arithmetic: true,
+	}
 }
 
 var totalVolume = calc.Output{Key: "total_volume", Label: "Volume of the mix", Unit: unit.Millilitre, Main: true, Optional: true}

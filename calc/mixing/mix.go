@@ -11,18 +11,20 @@ import (
 )
 
 // Mix tells what to pour for an amount of mix.
-var Mix = calc.Calculator{
-	ID:       "mix",
-	Title:    "Mix by scale or cup",
-	Question: "How much of each part do I pour?",
-	Range:    "Two to six parts. The volumes of the parts are taken to add up; on a scale that changes nothing in the ratio.",
-	Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.Amount, field.PourBy}, append(densities(func(in calc.Input) calc.Input {
-		return in.If("pour_by", "scale")
-	}), scaleStep)...),
-	Outputs:    []calc.Output{components, totalMass, mixDensity, ratioError},
-	Work:       mix,
-	Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
-	Arithmetic: true,
+func Mix() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "mix",
+		Title:    "Mix by scale or cup",
+		Question: "How much of each part do I pour?",
+		Range:    "Two to six parts. The volumes of the parts are taken to add up; on a scale that changes nothing in the ratio.",
+		Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.Amount, field.PourBy}, append(densities(func(in calc.Input) calc.Input {
+			return in.If("pour_by", "scale")
+		}), scaleStep)...),
+		Outputs:    []calc.Output{components, totalMass, mixDensity, ratioError},
+		Work:       mix,
+		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -16,7 +16,15 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Mix, &MixRatio, &OverPour, &FromOnePart, &PartUsedCup, &CupGraduations, &BlendStrength}
+var Calculators = []calc.Maker{
+	{ID: "mix", Make: Mix},
+	{ID: "mix-ratio", Make: MixRatio},
+	{ID: "over-pour", Make: OverPour},
+	{ID: "from-one-part", Make: FromOnePart},
+	{ID: "part-used-cup", Make: PartUsedCup},
+	{ID: "cup-graduations", Make: CupGraduations},
+	{ID: "blend-strength", Make: BlendStrength},
+}
 
 // A Component is one part of a mix.
 type Component struct {

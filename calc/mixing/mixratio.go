@@ -8,16 +8,18 @@ import (
 )
 
 // MixRatio turns a ratio by volume into one by weight, and back.
-var MixRatio = calc.Calculator{
-	ID:         "mix-ratio",
-	Title:      "Ratio by volume or by weight",
-	Question:   "What is this ratio by weight, or by volume?",
-	Range:      "Two to six parts whose densities are known. The first part keeps its number.",
-	Inputs:     append([]calc.Input{mixRatio, field.RatioBy}, densities(func(in calc.Input) calc.Input { return in })...),
-	Outputs:    []calc.Output{ratioParts, ratioDensity},
-	Work:       mixRatioWork,
-	Cautions:   []string{caution.HardenerRatio},
-	Arithmetic: true,
+func MixRatio() *calc.Calculator {
+	return &calc.Calculator{
+		ID:         "mix-ratio",
+		Title:      "Ratio by volume or by weight",
+		Question:   "What is this ratio by weight, or by volume?",
+		Range:      "Two to six parts whose densities are known. The first part keeps its number.",
+		Inputs:     append([]calc.Input{mixRatio, field.RatioBy}, densities(func(in calc.Input) calc.Input { return in })...),
+		Outputs:    []calc.Output{ratioParts, ratioDensity},
+		Work:       mixRatioWork,
+		Cautions:   []string{caution.HardenerRatio},
+		Arithmetic: true,
+	}
 }
 
 var (

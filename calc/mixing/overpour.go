@@ -10,19 +10,21 @@ import (
 )
 
 // OverPour tells what to add to the other parts when too much of one was poured.
-var OverPour = calc.Calculator{
-	ID:       "over-pour",
-	Title:    "Poured too much",
-	Question: "I poured too much of one part: what do I add of the others?",
-	Range:    "Any mix poured by weight, up to six parts. It only ever adds; check that the new total fits the cup.",
-	Inputs:   []calc.Input{overPoured},
-	Outputs:  []calc.Output{additions, newTotal, growth},
-	Work:     overPour,
-	Cautions: []string{
-		caution.HardenerRatio, caution.Isocyanate, caution.Skin,
-		"The pot life runs from when paint and hardener first met, not from when you put the mix right.",
-	},
-	Arithmetic: true,
+func OverPour() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "over-pour",
+		Title:    "Poured too much",
+		Question: "I poured too much of one part: what do I add of the others?",
+		Range:    "Any mix poured by weight, up to six parts. It only ever adds; check that the new total fits the cup.",
+		Inputs:   []calc.Input{overPoured},
+		Outputs:  []calc.Output{additions, newTotal, growth},
+		Work:     overPour,
+		Cautions: []string{
+			caution.HardenerRatio, caution.Isocyanate, caution.Skin,
+			"The pot life runs from when paint and hardener first met, not from when you put the mix right.",
+		},
+		Arithmetic: true,
+	}
 }
 
 var (

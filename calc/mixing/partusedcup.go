@@ -9,17 +9,19 @@ import (
 )
 
 // PartUsedCup tells what to add to a cup that is not empty.
-var PartUsedCup = calc.Calculator{
-	ID:       "part-used-cup",
-	Title:    "Top up a cup",
-	Question: "What do I add to the mix still in the cup?",
-	Range:    "A cup that holds the same product at the same ratio and is inside its pot life. Past its pot life nothing may be added, and nothing is worked out.",
-	Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.CupLeft, wantedInAll, field.Pack, field.PotLife.If("pack", "two"), field.MixedAgo, field.PourBy},
-		densities(func(in calc.Input) calc.Input { return in.If("pour_by", "scale") })...),
-	Outputs:    []calc.Output{components, freshVolume, timeLeft},
-	Work:       partUsedCup,
-	Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
-	Arithmetic: true,
+func PartUsedCup() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "part-used-cup",
+		Title:    "Top up a cup",
+		Question: "What do I add to the mix still in the cup?",
+		Range:    "A cup that holds the same product at the same ratio and is inside its pot life. Past its pot life nothing may be added, and nothing is worked out.",
+		Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.CupLeft, wantedInAll, field.Pack, field.PotLife.If("pack", "two"), field.MixedAgo, field.PourBy},
+			densities(func(in calc.Input) calc.Input { return in.If("pour_by", "scale") })...),
+		Outputs:    []calc.Output{components, freshVolume, timeLeft},
+		Work:       partUsedCup,
+		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Arithmetic: true,
+	}
 }
 
 var (

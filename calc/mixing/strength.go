@@ -9,17 +9,19 @@ import (
 )
 
 // BlendStrength tells how much of a weak and a strong liquid make a strength between them.
-var BlendStrength = calc.Calculator{
-	ID:       "blend-strength",
-	Title:    "Two strengths to one",
-	Question: "How much of the weak and the strong one make the strength I want?",
-	Range: "Cleaners, wipes and tints whose strength is by volume and whose volumes add up. " +
-		"Alcohol and water shrink by a few percent when mixed: top up to the mark.",
-	Inputs:     []calc.Input{field.WeakStrength, field.StrongStrength, field.WantedStrength, field.Amount},
-	Outputs:    []calc.Output{weakVolume, strongVolume},
-	Work:       blendStrength,
-	Cautions:   []string{caution.Skin, caution.Flammable},
-	Arithmetic: true,
+func BlendStrength() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "blend-strength",
+		Title:    "Two strengths to one",
+		Question: "How much of the weak and the strong one make the strength I want?",
+		Range: "Cleaners, wipes and tints whose strength is by volume and whose volumes add up. " +
+			"Alcohol and water shrink by a few percent when mixed: top up to the mark.",
+		Inputs:     []calc.Input{field.WeakStrength, field.StrongStrength, field.WantedStrength, field.Amount},
+		Outputs:    []calc.Output{weakVolume, strongVolume},
+		Work:       blendStrength,
+		Cautions:   []string{caution.Skin, caution.Flammable},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -9,15 +9,17 @@ import (
 )
 
 // CupCost tells what a mixed cup costs.
-var CupCost = calc.Calculator{
-	ID:         "cup-cost",
-	Title:      "Cost of a cup",
-	Question:   "What does a cup of this mix cost me?",
-	Range:      "Up to six parts, with their numbers in the ratio by volume. The volumes are taken to add up.",
-	Inputs:     []calc.Input{tins, amount, field.LeftOver},
-	Outputs:    []calc.Output{costCup, mixPrice, costLeft},
-	Work:       cupCost,
-	Arithmetic: true,
+func CupCost() *calc.Calculator {
+	return &calc.Calculator{
+		ID:         "cup-cost",
+		Title:      "Cost of a cup",
+		Question:   "What does a cup of this mix cost me?",
+		Range:      "Up to six parts, with their numbers in the ratio by volume. The volumes are taken to add up.",
+		Inputs:     []calc.Input{tins, amount, field.LeftOver},
+		Outputs:    []calc.Output{costCup, mixPrice, costLeft},
+		Work:       cupCost,
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -9,16 +9,18 @@ import (
 )
 
 // JobCost tells what a job costs, and what of it is wasted.
-var JobCost = calc.Calculator{
-	ID:       "job-cost",
-	Title:    "Cost of a job",
-	Question: "What does this job cost, and what of it goes to waste?",
-	Range: "One product on smooth parts of a known area, the mean job: paint that is mixed and left over comes on top. Booth, filters, sanding, taxes and profit are not in it. " +
-		"Labour counts where both its fields are filled in.",
-	Inputs:     []calc.Input{area, field.DryFilm, volumeSolids, field.TransferEfficiency, losses, price, field.Labour, field.Wage},
-	Outputs:    []calc.Output{costJob, costArea, costPaint, costWaste, costLabour},
-	Work:       jobCost,
-	Arithmetic: true,
+func JobCost() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "job-cost",
+		Title:    "Cost of a job",
+		Question: "What does this job cost, and what of it goes to waste?",
+		Range: "One product on smooth parts of a known area, the mean job: paint that is mixed and left over comes on top. Booth, filters, sanding, taxes and profit are not in it. " +
+			"Labour counts where both its fields are filled in.",
+		Inputs:     []calc.Input{area, field.DryFilm, volumeSolids, field.TransferEfficiency, losses, price, field.Labour, field.Wage},
+		Outputs:    []calc.Output{costJob, costArea, costPaint, costWaste, costLabour},
+		Work:       jobCost,
+		Arithmetic: true,
+	}
 }
 
 var (

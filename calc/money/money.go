@@ -8,7 +8,10 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&JobCost, &CupCost}
+var Calculators = []calc.Maker{
+	{ID: "job-cost", Make: JobCost},
+	{ID: "cup-cost", Make: CupCost},
+}
 
 // worth is what a volume in mL costs at a price a litre.
 func worth(w *calc.Working, label string, volume, price calc.Num) calc.Num {

@@ -37,7 +37,7 @@ func TestWasteIsWhatDoesNotStay(t *testing.T) {
 		price, form["price"] = num(1, 200)
 		_, form["transfer_efficiency"] = num(5, 100)
 		_, form["losses"] = num(0, 500)
-		report := money.JobCost.Run(form)
+		report := money.JobCost().Run(form)
 		assert.Empty(t, report.Problems)
 		assert.InEpsilon(t, area*film/(solids/100)/1000*price, value(report, "cost_paint")-value(report, "cost_waste"), 1e-9)
 		assert.InEpsilon(t, value(report, "cost_job"), value(report, "cost_area")*area, 1e-9)
@@ -46,18 +46,18 @@ func TestWasteIsWhatDoesNotStay(t *testing.T) {
 }
 
 func TestLabourNeedsBothItsFields(t *testing.T) {
-	form := money.JobCost.ExampleForm()
-	assert.Equal(t, 54., value(money.JobCost.Run(form), "cost_labour"))
+	form := money.JobCost().ExampleForm()
+	assert.Equal(t, 54., value(money.JobCost().Run(form), "cost_labour"))
 	delete(form, "wage")
-	report := money.JobCost.Run(form)
+	report := money.JobCost().Run(form)
 	assert.Empty(t, report.Problems)
 	assert.True(t, math.IsNaN(value(report, "cost_labour")))
 }
 
 func TestCupCostRefusesMoreLeftThanMixed(t *testing.T) {
-	form := money.CupCost.ExampleForm()
+	form := money.CupCost().ExampleForm()
 	form["amount"], form["cup_left_over"] = "100", "101"
-	problems := money.CupCost.Run(form).Problems
+	problems := money.CupCost().Run(form).Problems
 	if assert.Len(t, problems, 1) {
 		assert.Equal(t, "cup_left_over", problems[0].Field)
 	}

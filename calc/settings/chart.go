@@ -15,7 +15,7 @@ const (
 	mapLeft, mapRight  = 40.0, 352.0
 	mapTop, mapBase    = 10.0, 276.0
 	mapColdest, mapHot = 5.0, 45.0
-	rows               = 25 // points of a line
+	rows               = 12 // pieces of a line
 )
 
 func mapX(t float64) float64  { return mapLeft + (t-mapColdest)/(mapHot-mapColdest)*(mapRight-mapLeft) }
@@ -33,20 +33,21 @@ func rule(look string, x, y, w, h float64) calc.Shape {
 func (d *day) drawAir() {
 	p := calc.Picture{
 		Key: "air-map", Title: "Today's air on the map", Width: mapWide, Height: mapHigh,
-		Says: d.Voiced(calc.Say("{t} at {rh} dries this paint's liquid {r} times as fast as ordinary air; dew comes within the margin on this panel above the dashed line",
+		Says: d.Voiced(calc.Say("{t} at {rh} dries this paint's liquid {r} times as fast as ordinary air; between the solid lines is ordinary air, and above the dashed red one this panel dews",
 			d.now.Air.To(0, "t"), d.now.Humidity.To(0, "rh"), calc.N(d.hastens(d.now), unit.One).To(2, "r"))),
 	}
 	p.Shapes = append(p.Shapes, d.frame()...)
 	for _, l := range []struct {
 		times float64
 		says  string
-	}{{0.25, "¼"}, {0.5, "½"}, {1, "1"}, {2, "2"}, {4, "4"}} {
+	}{{0.25, "¼×"}, {driesSlowly, "½×"}, {1, "1×"}, {driesFast, "2×"}, {4, "4×"}} {
 		look := "average"
 		if l.times == driesSlowly || l.times == driesFast {
 			look = "film"
 		}
-		if line := d.contour(l.times); len(line) > 2 {
-			p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: line}, text("grid", line[0]+4, math.Min(line[1], mapBase)-5, l.says+"×"))
+		if line := d.contour(l.times); line != nil {
+			at := rows / 3 * 2
+			p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: line}, text("axis", line[at]+5, line[at+1]+13, l.says))
 		}
 	}
 	p.Shapes = append(p.Shapes, d.dewLine()...)
@@ -72,7 +73,13 @@ func (d *day) frame() []calc.Shape {
 		label.AnchorMid = true
 		shapes = append(shapes, rule("grid", mapX(t), mapTop, 0, mapBase-mapTop), label)
 	}
-	return append(shapes, text("axis", mapLeft, mapHigh-6, "air temperature, and humidity upwards"))
+	slow, fast := "cool or damp", "hot and dry"
+	if !d.water() {
+		slow, fast = "cool", "hot"
+	}
+	corner := text("lane", mapRight-6, mapBase-8, fast)
+	corner.AnchorEnd = true
+	return append(shapes, text("lane", mapLeft+6, mapTop+15, slow), corner, text("axis", mapLeft, mapHigh-6, "air temperature, and humidity upwards"))
 }
 
 // hastens is how fast a climate dries this paint's liquid, against ordinary air.
@@ -83,27 +90,34 @@ func (d *day) hastens(c drying.Climate) float64 {
 	return drying.DropRate(nil, c, d.liquid).V / drying.DropRate(nil, d.ordinary, d.liquid).V
 }
 
-// contour is where the air dries so many times as fast as ordinary air, from dry air up.
+// contour is where the air dries so many times as fast as ordinary air, from edge to edge of the map; nil where that is
+// nowhere on it. Drying grows with temperature and falls, or stays, with humidity.
 func (d *day) contour(times float64) []float64 {
-	var points []float64
 	c := d.now
+	slower := func(t, rh float64) bool { c.Air.V, c.Humidity.V = t, rh; return d.hastens(c) < times }
+	edge := func(t float64) float64 { return halve(0, 100, func(rh float64) bool { return !slower(t, rh) }) }
+	if slower(mapHot, 0) || !slower(mapColdest, 100) {
+		return nil
+	}
+	from, to := edge(mapColdest), edge(mapHot)
+	points := make([]float64, 0, 2*rows+2)
 	for i := range rows + 1 {
-		c.Humidity.V = 96 * float64(i) / rows
-		lo, hi := mapColdest, mapHot
-		at := func(t float64) float64 { c.Air.V = t; return d.hastens(c) }
-		if at(lo) > times || at(hi) < times {
-			continue
-		}
-		for range 12 {
-			if mid := (lo + hi) / 2; at(mid) < times {
-				lo = mid
-			} else {
-				hi = mid
-			}
-		}
-		points = append(points, mapX(hi), mapY(c.Humidity.V))
+		rh := from + (to-from)*float64(i)/rows
+		points = append(points, mapX(halve(mapColdest, mapHot, func(t float64) bool { return slower(t, rh) })), mapY(rh))
 	}
 	return points
+}
+
+// halve finds where below turns from true to false between lo and hi; one of them where it does not.
+func halve(lo, hi float64, below func(float64) bool) float64 {
+	for range 11 {
+		if mid := (lo + hi) / 2; below(mid) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return (lo + hi) / 2
 }
 
 // dewLine is the humidity above which dew comes within the margin on this panel.
@@ -116,13 +130,15 @@ func (d *day) dewLine() []calc.Shape {
 			points = append(points, mapX(t), mapY(rh))
 		}
 	}
-	if len(points) < 8 {
+	if len(points) < 4 {
 		return nil
 	}
-	n := len(points) / 4 * 2
-	label := text("limit", points[n]+6, points[n+1]-8, "dew on this panel")
-	if points[n] > mapRight-110 {
-		label.AnchorEnd = true
+	label := text("limit", points[0]+20, points[1]+12, "dew")
+	switch {
+	case label.X > mapRight-30:
+		label.X, label.AnchorEnd = points[0]-4, true
+	case points[0] < mapLeft+1:
+		label.X, label.Y = points[0]+8, points[1]-6
 	}
 	return []calc.Shape{{Kind: calc.Path, Look: "limit", Points: points}, label}
 }

@@ -19,16 +19,18 @@ const (
 
 // drawDrops shows what drops of several sizes lose on their way, in today's air.
 func (d *day) drawDrops() {
-	rate, Sc := drying.DropRate(nil, d.now, d.liquid), drying.Schmidt(nil, d.now, d.liquid)
-	loss := func(size, mm float64) float64 {
+	Sc := drying.Schmidt(nil, d.now, d.liquid)
+	now, usual := drying.DropRate(nil, d.now, d.liquid), drying.DropRate(nil, d.ordinary, d.liquid)
+	lossAt := func(rate calc.Num, size, mm float64) float64 {
 		return drying.FlightLoss(nil, rate, calc.N(size, unit.Micrometre), calc.N(mm, unit.Millimetre), Sc).V
 	}
+	loss := func(size, mm float64) float64 { return lossAt(now, size, mm) }
 	top := math.Min(100, math.Max(5, math.Ceil(loss(20, farthest)/5)*5))
 	x := func(mm float64) float64 { return dropsLeft + mm/farthest*(dropsRight-dropsLeft) }
 	y := func(lost float64) float64 { return dropsBase - lost/top*(dropsBase-dropsTop) }
 	p := calc.Picture{
 		Key: "drops", Title: "What drops lose on their way", Width: mapWide, Height: dropsHigh,
-		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry",
+		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry. Dashed: 30 µm in ordinary air",
 			d.distance.To(0, "L"), calc.N(loss(20, d.distance.V), unit.Percent).To(1, "a"), calc.N(loss(60, d.distance.V), unit.Percent).To(1, "b"))),
 	}
 	for i := range 6 {
@@ -42,18 +44,22 @@ func (d *day) drawDrops() {
 		label.AnchorMid = true
 		p.Shapes = append(p.Shapes, label)
 	}
-	for _, size := range []float64{20, 30, 40, 60} {
+	line := func(look string, rate calc.Num, size float64) {
+		var points []float64
+		for i := range 16 {
+			mm := farthest * float64(i) / 15
+			points = append(points, x(mm), y(math.Min(top, lossAt(rate, size, mm))))
+		}
+		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: points})
+	}
+	line("average", usual, dropSize)
+	for _, size := range []float64{20, dropSize, 40, 60} {
 		look := "film"
 		if size == dropSize {
 			look = "now"
 		}
-		var points []float64
-		for i := range 31 {
-			mm := farthest * float64(i) / 30
-			points = append(points, x(mm), y(math.Min(top, loss(size, mm))))
-		}
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: points},
-			text(look, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm"))
+		line(look, now, size)
+		p.Shapes = append(p.Shapes, text(look, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm"))
 	}
 	p.Shapes = append(p.Shapes, rule("limit", x(math.Min(farthest, d.distance.V)), dropsTop, 0, dropsBase-dropsTop),
 		text("limit", x(math.Min(farthest, d.distance.V))+4, dropsTop+10, "you"),

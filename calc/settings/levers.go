@@ -13,16 +13,16 @@ import (
 
 // How far each change is taken. The limits are what textbooks teach and what a film bears; the rest is ours.
 const (
-	dropSize   = 30   // µm: the middle of what refinish sprays measure
-	nearest    = 100  // mm, HVLP and reduced pressure; a conventional gun 200
-	leastNear  = 0.75 // of the distance
-	mostLap    = 75   // %
-	leastLap   = 50   // %
-	slowest    = 0.2  // m/s
-	fastest    = 0.7  // m/s
-	mostSlower = 0.8  // of the speed
-	enoughWet  = 90   // % of ordinary air: nothing more is asked of a change
-	tooWet     = 110
+	dropSize   = 30     // µm: the middle of what refinish sprays measure
+	nearest    = 100    // mm, HVLP and reduced pressure; a conventional gun 200
+	leastNear  = 0.75   // of the distance
+	mostFilm   = 5. / 3 // of your own: what 70 % overlap lays where 50 % was; more may run
+	leastLap   = 50     // %
+	slowest    = 0.2    // m/s
+	fastest    = 0.7    // m/s
+	mostSlower = 0.8    // of the speed
+	enoughWet  = 75     // % of ordinary air: from here to tooWet nothing but the pressure is touched
+	tooWet     = 140
 )
 
 var (
@@ -52,7 +52,8 @@ func (d *day) levers() {
 	c.rate = drying.DropRate(d.Working, d.ordinary, d.liquid)
 	lost, wet := c.wet(c.own, d.ordinary)
 	if wet.V <= 0 {
-		return // so volatile alone that nothing can be compared
+		d.Tell(strongest, calc.Say("Not worked out: drops of this solvent alone would not arrive wet even in ordinary air"))
+		return
 	}
 	c.usually = wet
 	c.list(calc.Say("As you are, in ordinary air"), lost, c.share(wet))
@@ -67,15 +68,19 @@ func (d *day) levers() {
 			best, d.strongest = share, s.says
 		}
 	}
-	if tried > 1 && (best.V < enoughWet || best.V > tooWet) {
-		_, best = c.try(calc.Say("All of these together"), all)
+	if tried > 1 && !suits(best.V) {
+		all.speed = c.heldSpeed(all)
+		_, best = c.try(calc.Say("All of these together, at {v}", all.speed.To(2, "v")), all)
 	}
-	if tried == 0 {
-		d.strongest = calc.Say("Nothing: how you hold the gun suits this air")
+	if suits(now.V) || tried == 0 {
+		d.strongest = calc.Say("Nothing needs it: how you hold the gun suits this air")
 	}
 	d.Tell(strongest, d.strongest)
 	d.Tell(blend, d.blends(best))
 }
+
+// suits is whether a film that stays wet for this percentage of ordinary air's time needs no change of hand.
+func suits(share float64) bool { return share > enoughWet && share < tooWet }
 
 // wet is what a drop loses in flight and how many minutes a film stays wet, from the gun, in a climate.
 func (c *comparison) wet(s setup, in drying.Climate) (lost, minutes calc.Num) {
@@ -84,11 +89,21 @@ func (c *comparison) wet(s setup, in drying.Climate) (lost, minutes calc.Num) {
 		size = gun.DropSize(c.Working, size, c.own.pressure, s.pressure)
 	}
 	lost = drying.FlightLoss(c.Working, c.rate, size, s.distance, c.Sc)
-	film := c.Step("Film of one pass, against your own", "f = L_0 / L * (100 - o_0) / (100 - o) * v_0 / v", unit.One, paintSpent,
-		c.own.distance.V/s.distance.V*(100-c.own.overlap.V)/(100-s.overlap.V)*c.own.speed.V/s.speed.V,
-		c.own.distance, s.distance, c.own.overlap, s.overlap, c.own.speed, s.speed)
+	film := c.Step("Film of a coat, against your own", "f = L_0 / L * (100 - o_0) / (100 - o) * v_0 / v", unit.One, paintSpent,
+		c.film(s), c.own.distance, s.distance, c.own.overlap, s.overlap, c.own.speed, s.speed)
 	return lost, c.Model("Half of the liquid is gone after", "what the drop lost, and the film by its heat balance on 0.8 mm steel: 12 g/m² times f", unit.Minute, source.Definition,
 		drying.WetTime(in, c.liquid, film.V, lost.V/100)/60, lost.As("x"), film.As("f"), in.Air.As("t"), in.Humidity.As("RH"), in.Panel.As("t_s"), in.AirSpeed.As("u"))
+}
+
+// film is how thick a setup lays a coat, against your own.
+func (c *comparison) film(s setup) float64 {
+	return c.own.distance.V / s.distance.V * (100 - c.own.overlap.V) / (100 - s.overlap.V) * c.own.speed.V / s.speed.V
+}
+
+// heldSpeed is the gun speed at which all changes together lay no more than a film bears.
+func (c *comparison) heldSpeed(s setup) calc.Num {
+	return c.Model("Gun speed for all of them", "so that the film is at most 5/3 of your own", unit.MetrePerSecond, paintSpent,
+		s.speed.V*math.Max(1, c.film(s)/mostFilm), s.distance.As("L"), s.overlap.As("o"), s.speed.As("v"))
 }
 
 func (c *comparison) share(wet calc.Num) calc.Num {
@@ -129,7 +144,7 @@ func (c *comparison) steps(share float64) []step {
 	if c.start.V != c.ref.V {
 		add("Pressure from {a} to {b}", c.ref, c.start, 1, func(s setup) setup { s.pressure = c.start; return s })
 	}
-	if share > enoughWet/100. && share < tooWet/100. {
+	if suits(100 * share) {
 		return all
 	}
 	d, o, v := c.distance.V, c.overlap.V, c.speed.V
@@ -139,7 +154,7 @@ func (c *comparison) steps(share float64) []step {
 			near = 2 * nearest
 		}
 		d = math.Min(d, math.Max(float64(near), d*math.Max(leastNear, share)))
-		o = math.Max(o, math.Min(mostLap, 100-(100-o)*share))
+		o = math.Max(o, 100-(100-o)*math.Max(1/mostFilm, share))
 		v = math.Min(v, math.Max(slowest, v*math.Max(mostSlower, share)))
 	} else {
 		o = math.Min(o, math.Max(leastLap, 100-(100-o)*share))

@@ -12,21 +12,25 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&Settings}
+var Calculators = []calc.Maker{
+	{ID: "settings", Make: Settings},
+}
 
 // Settings is the page a painter opens with the thermometer in hand.
-var Settings = calc.Calculator{
-	ID:       "settings",
-	Title:    "Today’s settings",
-	Question: "What do I change in today's air?",
-	Range: "Against ordinary air, 23 °C and 50 %. A start pressure only for waterborne paint, HVLP and reduced-pressure guns, 5 to 45 °C, good to 1 psi either way. " +
-		"Drops and films are worked as the thinner alone, drops at 10 m/s: they tell which change does most, not how much paint you lose. " +
-		"Left out: dry air from the gun and vapour in the fan, the smallest and the largest drops, flake, and paint that thickens as it rests.",
-	Inputs:   inputs,
-	Outputs:  outputs,
-	Work:     work,
-	Cautions: []string{caution.CompressedAir},
-	InStages: true,
+func Settings() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "settings",
+		Title:    "Today’s settings",
+		Question: "What do I change in today's air?",
+		Range: "Against ordinary air, 23 °C and 50 %. A start pressure only for waterborne paint, HVLP and reduced-pressure guns, 5 to 45 °C, good to 1 psi either way. " +
+			"Drops and films are worked as the thinner alone, drops at 10 m/s: they tell which change does most, not how much paint you lose. " +
+			"Left out: dry air from the gun and vapour in the fan, the smallest and the largest drops, flake, and paint that thickens as it rests.",
+		Inputs:   inputs,
+		Outputs:  outputs,
+		Work:     work,
+		Cautions: []string{caution.CompressedAir},
+		InStages: true,
+	}
 }
 
 // A day is one run: what has been read and worked out so far.
@@ -53,13 +57,13 @@ func work(w *calc.Working) {
 		return
 	}
 	d.readPaint()
+	d.drawAir()
 	if w.Ready(placeGun, placePairs) && d.readGun() {
 		d.pressureToday()
 		d.levers()
 		d.drawDrops()
 	}
 	d.judgeAir()
-	d.drawAir()
 	d.cautions()
 }
 

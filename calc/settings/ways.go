@@ -18,8 +18,11 @@ var searched = source.Definition.At("searched in steps that an instrument shows"
 // judgeAir rules on the air and says, worked out, what would make it good.
 func (d *day) judgeAir() {
 	do := calc.Say("Spray a test panel and correct from there")
-	if !d.clear(d.now) {
+	switch {
+	case !d.clear(d.now):
 		do = d.waysOut()
+	case !d.water():
+		do = calc.Say("Choose reducer and hardener for this before you mix, then spray a test panel")
 	}
 	ratio := d.ratio.To(2, "ratio")
 	ok := true
@@ -34,10 +37,13 @@ func (d *day) judgeAir() {
 		wait(calc.Say("This air dries water {ratio} times as fast as ordinary air: coats stay wet, sag and turn blotchy", ratio))
 	}
 	d.moveAir()
+	takes := drying.FlashRatio(d.sheet, d.now, d.liquid)
 	switch {
 	case !ok:
 	case d.water():
 		d.Judge(calc.Go, calc.Say("This air dries water {ratio} times as fast as ordinary air: your usual settings need little", ratio), do)
+	case takes < driesSlowly || takes > driesFast:
+		wait(calc.Say("This film dries in {x} of the sheet's time", calc.N(100*takes, unit.Percent).To(0, "x")))
 	default:
 		d.Judge(calc.Go, calc.Say("Humidity does not slow solvent: go by {t} in the booth and on the panel", d.now.Air.To(0, "t")), do)
 	}
@@ -82,7 +88,7 @@ func (d *day) waysOut() calc.Text {
 	})
 	switch {
 	case warm != nil:
-		return calc.Say("At {t} this booth would be at {rh} and clear, with the part as warm", warm.Air.To(1, "t"), warm.Humidity.To(0, "rh"))
+		return calc.Say("At {t} this booth would be at {rh} and clear, with the part the same", warm.Air.To(1, "t"), warm.Humidity.To(0, "rh"))
 	case dry != nil:
 		return calc.Say("At {rh} this booth would be clear as warm as it is", dry.Humidity.To(0, "rh"))
 	}
@@ -93,7 +99,7 @@ func (d *day) waysOut() calc.Text {
 func (d *day) search(says string, next func(i float64) drying.Climate) *drying.Climate {
 	for i := 1.0; ; i++ {
 		c := next(i)
-		if c.Air.V > warmest && c.Air.V > d.now.Air.V || c.Air.V < coolest && c.Air.V < d.now.Air.V || c.Humidity.V < 5 || c.Humidity.V > 95 && c.Humidity.V > d.now.Humidity.V {
+		if c.Air.V > warmest && c.Air.V > d.now.Air.V || c.Air.V < coolest && c.Air.V < d.now.Air.V || c.Humidity.V < 5 && c.Humidity.V < d.now.Humidity.V || c.Humidity.V > 95 && c.Humidity.V > d.now.Humidity.V {
 			return nil
 		}
 		if !d.clear(c) {

@@ -10,18 +10,20 @@ import (
 )
 
 // Compressor tells whether compressor and receiver keep up with the gun.
-var Compressor = calc.Calculator{
-	ID:       "compressor",
-	Title:    "Compressor and receiver",
-	Question: "Does my compressor keep up, and how long can I hold the trigger?",
-	Range: "One gun, both flows stated the same way, air in the tank as warm as the shop. Higher up a compressor delivers less by the air pressure; " +
-		"that a gun then takes a little less is left out.",
-	Inputs: []calc.Input{
-		field.AirDemand, field.TriggerShare, field.FreeAir, field.Receiver, field.CutOut, field.LowestReceiver, field.Altitude,
-	},
-	Outputs:  []calc.Output{duty, delivered, runTime, refill},
-	Work:     compressor,
-	Cautions: []string{caution.CompressedAir},
+func Compressor() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "compressor",
+		Title:    "Compressor and receiver",
+		Question: "Does my compressor keep up, and how long can I hold the trigger?",
+		Range: "One gun, both flows stated the same way, air in the tank as warm as the shop. Higher up a compressor delivers less by the air pressure; " +
+			"that a gun then takes a little less is left out.",
+		Inputs: []calc.Input{
+			field.AirDemand, field.TriggerShare, field.FreeAir, field.Receiver, field.CutOut, field.LowestReceiver, field.Altitude,
+		},
+		Outputs:  []calc.Output{duty, delivered, runTime, refill},
+		Work:     compressor,
+		Cautions: []string{caution.CompressedAir},
+	}
 }
 
 var (

@@ -9,15 +9,17 @@ import (
 )
 
 // FlowStates says what one air flow is called in each state of reference.
-var FlowStates = calc.Calculator{
-	ID:       "air-flow",
-	Title:    "scfm, ANR, normal litres, free air",
-	Question: "What is this air flow by another reference?",
-	Range: "One mass of air, as an ideal gas; each name stands for a temperature and a pressure, so none is a mere unit of another. " +
-		"Water vapour is left out: under 1 % between the references, up to 5 % for hot, damp free air.",
-	Inputs:  []calc.Input{field.Flow, field.FlowStated, field.Air, field.Altitude},
-	Outputs: []calc.Output{flowStandard, flowANR, flowNormal, flowSixty, flowHere},
-	Work:    flowStates,
+func FlowStates() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "air-flow",
+		Title:    "scfm, ANR, normal litres, free air",
+		Question: "What is this air flow by another reference?",
+		Range: "One mass of air, as an ideal gas; each name stands for a temperature and a pressure, so none is a mere unit of another. " +
+			"Water vapour is left out: under 1 % between the references, up to 5 % for hot, damp free air.",
+		Inputs:  []calc.Input{field.Flow, field.FlowStated, field.Air, field.Altitude},
+		Outputs: []calc.Output{flowStandard, flowANR, flowNormal, flowSixty, flowHere},
+		Work:    flowStates,
+	}
 }
 
 var (

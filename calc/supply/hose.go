@@ -10,21 +10,23 @@ import (
 )
 
 // HoseDrop tells what a hose loses and where to set the regulator.
-var HoseDrop = calc.Calculator{
-	ID:       "hose-drop",
-	Title:    "Pressure lost in the hose",
-	Question: "Where do I set the regulator for the pressure I want at the gun?",
-	Range: "A straight line of one bore with 20 °C air. Couplers, filters and bends come on top and are often the larger part: nobody publishes them, so read a gauge at the gun. " +
-		"A flow the line cannot carry is refused.",
-	Inputs: []calc.Input{
-		field.PressureKnown, field.InletPressure, field.WallPressure, field.AirDemand, statedElsewhere(), field.LineKind, field.Bore, field.LineLength, field.Altitude,
-	},
-	Outputs: []calc.Output{atWall, atGun, lost},
-	Work:    hoseDrop,
-	Cautions: []string{
-		caution.CompressedAir,
-		"With the trigger released nothing is lost: the gun then feels all that the regulator is set to, so that setting too must be within what the gun is rated for.",
-	},
+func HoseDrop() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "hose-drop",
+		Title:    "Pressure lost in the hose",
+		Question: "Where do I set the regulator for the pressure I want at the gun?",
+		Range: "A straight line of one bore with 20 °C air. Couplers, filters and bends come on top and are often the larger part: nobody publishes them, so read a gauge at the gun. " +
+			"A flow the line cannot carry is refused.",
+		Inputs: []calc.Input{
+			field.PressureKnown, field.InletPressure, field.WallPressure, field.AirDemand, statedElsewhere(), field.LineKind, field.Bore, field.LineLength, field.Altitude,
+		},
+		Outputs: []calc.Output{atWall, atGun, lost},
+		Work:    hoseDrop,
+		Cautions: []string{
+			caution.CompressedAir,
+			"With the trigger released nothing is lost: the gun then feels all that the regulator is set to, so that setting too must be within what the gun is rated for.",
+		},
+	}
 }
 
 var (

@@ -8,7 +8,11 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&HoseDrop, &Compressor, &FlowStates}
+var Calculators = []calc.Maker{
+	{ID: "hose-drop", Make: HoseDrop},
+	{ID: "compressor", Make: Compressor},
+	{ID: "air-flow", Make: FlowStates},
+}
 
 // psi is one psi in Pa, exact to the last digit that a float64 holds (NIST SP 811).
 const psi = 6894.757293168361

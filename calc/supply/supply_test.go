@@ -58,7 +58,7 @@ func TestBothEndsAgree(t *testing.T) {
 func lost(t *testing.T, flow, length, bore float64) float64 {
 	t.Helper()
 	text := func(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-	r := supply.HoseDrop.Run(calc.Form{"pressure_known": "gun", "inlet_pressure": "29", "air_demand": text(flow), "line_length": text(length), "bore": text(bore)})
+	r := supply.HoseDrop().Run(calc.Form{"pressure_known": "gun", "inlet_pressure": "29", "air_demand": text(flow), "line_length": text(length), "bore": text(bore)})
 	assert.Empty(t, r.Problems)
 	return r.Figures[2].Value
 }
@@ -77,15 +77,15 @@ func TestMoreAirLongerAndNarrowerLoseMore(t *testing.T) {
 // The regulator's setting, put back in, gives the pressure that was wanted.
 func TestTheSettingGivesThePressureWanted(t *testing.T) {
 	form := calc.Form{"pressure_known": "gun", "inlet_pressure": "29", "air_demand": "400", "line_length": "10", "bore": "8"}
-	wall := supply.HoseDrop.Run(form).Figures[0].Value
+	wall := supply.HoseDrop().Run(form).Figures[0].Value
 	form["pressure_known"], form["wall_pressure"] = "wall", strconv.FormatFloat(wall, 'f', -1, 64)
-	r := supply.HoseDrop.Run(form)
+	r := supply.HoseDrop().Run(form)
 	assert.Empty(t, r.Problems)
 	assert.InDelta(t, 29, r.Figures[1].Value, 1e-6)
 }
 
 func TestAChokedHoseIsRefused(t *testing.T) {
-	r := supply.HoseDrop.Run(calc.Form{"pressure_known": "wall", "wall_pressure": "60", "air_demand": "25 cfm", "line_length": "25 ft", "bore": "1/4 in"})
+	r := supply.HoseDrop().Run(calc.Form{"pressure_known": "wall", "wall_pressure": "60", "air_demand": "25 cfm", "line_length": "25 ft", "bore": "1/4 in"})
 	if assert.Len(t, r.Problems, 1) {
 		assert.Equal(t, calc.Beyond, r.Problems[0].Code)
 	}

@@ -9,16 +9,18 @@ import (
 )
 
 // BoothFlow tells the air flow that goes with a face velocity, and holds it to the US table.
-var BoothFlow = calc.Calculator{
-	ID:       "booth-flow",
-	Title:    "Air through the booth",
-	Question: "Does my booth move enough air, and how much should it?",
-	Range: "Dry-filter booths with an open face, by the US table. Water-wash booths and closed ones without openings have no figure there: " +
-		"the limit on vapour governs. Other countries have other rules. Large and small are the table's own words and it does not say where one ends.",
-	Inputs:   []calc.Input{field.BoothCase, field.FaceWidth, field.FaceHeight, field.AirKnown, field.FaceSpeed, field.FanFlow.If("air_known", "flow")},
-	Outputs:  []calc.Output{boothAir, faceVelocity, designFlow, flowLeast, flowMost},
-	Work:     boothFlow,
-	Cautions: []string{notBreathing, caution.Estimate, caution.Isocyanate, caution.Flammable},
+func BoothFlow() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "booth-flow",
+		Title:    "Air through the booth",
+		Question: "Does my booth move enough air, and how much should it?",
+		Range: "Dry-filter booths with an open face, by the US table. Water-wash booths and closed ones without openings have no figure there: " +
+			"the limit on vapour governs. Other countries have other rules. Large and small are the table's own words and it does not say where one ends.",
+		Inputs:   []calc.Input{field.BoothCase, field.FaceWidth, field.FaceHeight, field.AirKnown, field.FaceSpeed, field.FanFlow.If("air_known", "flow")},
+		Outputs:  []calc.Output{boothAir, faceVelocity, designFlow, flowLeast, flowMost},
+		Work:     boothFlow,
+		Cautions: []string{notBreathing, caution.Estimate, caution.Isocyanate, caution.Flammable},
+	}
 }
 
 var (

@@ -8,19 +8,21 @@ import (
 )
 
 // DilutionAir tells how much air keeps solvent vapour well below what can burn.
-var DilutionAir = calc.Calculator{
-	ID:       "dilution-air",
-	Title:    "Air against burning vapour",
-	Question: "How much air keeps the solvent vapour safely below what can burn?",
-	Range: "Booths at room temperature and near sea level, vapour mixed evenly into the exhaust. The explosive limit falls in heat: ovens and heated booths need more, and are not answered for. " +
-		"For a blend enter the lowest limit of its solvents.",
-	Inputs: []calc.Input{
-		field.VapourBy, field.LiquidDensity.If("vapour_by", "sheet"), field.MolarMass.If("vapour_by", "sheet"), roomAir.If("vapour_by", "sheet"), field.VapourYield,
-		field.LEL, field.LELShare, field.SolventRate, field.FanFlow.Maybe(),
-	},
-	Outputs:  []calc.Output{airNeeded, airPerLitre, vapourVolume, fanShare},
-	Work:     dilutionAir,
-	Cautions: []string{notBreathing, caution.Estimate, caution.Flammable},
+func DilutionAir() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "dilution-air",
+		Title:    "Air against burning vapour",
+		Question: "How much air keeps the solvent vapour safely below what can burn?",
+		Range: "Booths at room temperature and near sea level, vapour mixed evenly into the exhaust. The explosive limit falls in heat: ovens and heated booths need more, and are not answered for. " +
+			"For a blend enter the lowest limit of its solvents.",
+		Inputs: []calc.Input{
+			field.VapourBy, field.LiquidDensity.If("vapour_by", "sheet"), field.MolarMass.If("vapour_by", "sheet"), roomAir.If("vapour_by", "sheet"), field.VapourYield,
+			field.LEL, field.LELShare, field.SolventRate, field.FanFlow.Maybe(),
+		},
+		Outputs:  []calc.Output{airNeeded, airPerLitre, vapourVolume, fanShare},
+		Work:     dilutionAir,
+		Cautions: []string{notBreathing, caution.Estimate, caution.Flammable},
+	}
 }
 
 var (

@@ -9,19 +9,21 @@ import (
 )
 
 // FilterLoading tells what a job puts on the booth's filters, and when they are full.
-var FilterLoading = calc.Calculator{
-	ID:       "filter-loading",
-	Title:    "Overspray in the filters",
-	Question: "How much paint goes into the filters, and when are they full?",
-	Range: "All overspray solids are taken to reach the filters, though some settles on floor and walls: they last a little longer than this. " +
-		"What they hold depends on the paint; the sheet's figure is for one that dried as its tester's did.",
-	Inputs: []calc.Input{
-		field.Sprayed, field.MixDensity, field.SolidsWeight, field.TransferEfficiency, field.FilterCapture, field.FilterHolds, field.FilterHas,
-	},
-	Outputs:    []calc.Output{overspray, caught, escapes, jobsLeft},
-	Work:       filterLoading,
-	Cautions:   []string{"The pressure gauge across the filters says when to change them, not this sum. Loaded filters can heat up by themselves: take them out of the building as your fire code says.", caution.Estimate, caution.Isocyanate},
-	Arithmetic: true,
+func FilterLoading() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "filter-loading",
+		Title:    "Overspray in the filters",
+		Question: "How much paint goes into the filters, and when are they full?",
+		Range: "All overspray solids are taken to reach the filters, though some settles on floor and walls: they last a little longer than this. " +
+			"What they hold depends on the paint; the sheet's figure is for one that dried as its tester's did.",
+		Inputs: []calc.Input{
+			field.Sprayed, field.MixDensity, field.SolidsWeight, field.TransferEfficiency, field.FilterCapture, field.FilterHolds, field.FilterHas,
+		},
+		Outputs:    []calc.Output{overspray, caught, escapes, jobsLeft},
+		Work:       filterLoading,
+		Cautions:   []string{"The pressure gauge across the filters says when to change them, not this sum. Loaded filters can heat up by themselves: take them out of the building as your fire code says.", caution.Estimate, caution.Isocyanate},
+		Arithmetic: true,
+	}
 }
 
 var (

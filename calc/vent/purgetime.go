@@ -11,19 +11,21 @@ import (
 )
 
 // PurgeTime estimates how long a fan takes to clear a room's air.
-var PurgeTime = calc.Calculator{
-	ID:       "purge-time",
-	Title:    "Clearing the air",
-	Question: "How long does the fan take to clear the booth's air?",
-	Range: "An estimate for solvent vapour and mist without isocyanate, with nothing more given off. Perfect mixing is the quickest end, a mixing factor of 10 the slowest. " +
-		"A clearance time measured with smoke always beats it.",
-	Inputs: []calc.Input{
-		field.Isocyanate, field.ChangesBy, field.RoomVolume.If("changes_by", "flow"), field.FanFlow.If("changes_by", "flow"), field.AirChanges,
-		field.MixingFactor, field.LeftShare,
-	},
-	Outputs:  []calc.Output{purge, purgeLow, purgeHigh, oneChange},
-	Work:     purgeTime,
-	Cautions: []string{caution.Estimate, caution.Isocyanate},
+func PurgeTime() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "purge-time",
+		Title:    "Clearing the air",
+		Question: "How long does the fan take to clear the booth's air?",
+		Range: "An estimate for solvent vapour and mist without isocyanate, with nothing more given off. Perfect mixing is the quickest end, a mixing factor of 10 the slowest. " +
+			"A clearance time measured with smoke always beats it.",
+		Inputs: []calc.Input{
+			field.Isocyanate, field.ChangesBy, field.RoomVolume.If("changes_by", "flow"), field.FanFlow.If("changes_by", "flow"), field.AirChanges,
+			field.MixingFactor, field.LeftShare,
+		},
+		Outputs:  []calc.Output{purge, purgeLow, purgeHigh, oneChange},
+		Work:     purgeTime,
+		Cautions: []string{caution.Estimate, caution.Isocyanate},
+	}
 }
 
 var (

@@ -9,16 +9,18 @@ import (
 )
 
 // RoomVapour tells what spilled solvent makes of a room's air.
-var RoomVapour = calc.Calculator{
-	ID:       "room-vapour",
-	Title:    "Solvent in a room",
-	Question: "If this much solvent evaporates in the room, can it burn, and can I breathe it?",
-	Range: "One solvent, all of it evaporated, no fan, mixed evenly into a room near sea level. Solvent vapour is heavier than air: over the spill, in pits and along the floor " +
-		"there is far more of it. It says nothing of isocyanate.",
-	Inputs:   []calc.Input{field.Spilled, field.LiquidDensity, field.MolarMass, roomAir, field.RoomVolume, field.LEL, field.ExposureLimit},
-	Outputs:  []calc.Output{roomLEL, roomPPM, roomMass, roomVolume, exposureTimes},
-	Work:     roomVapour,
-	Cautions: []string{caution.Estimate, caution.Flammable, caution.Skin},
+func RoomVapour() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "room-vapour",
+		Title:    "Solvent in a room",
+		Question: "If this much solvent evaporates in the room, can it burn, and can I breathe it?",
+		Range: "One solvent, all of it evaporated, no fan, mixed evenly into a room near sea level. Solvent vapour is heavier than air: over the spill, in pits and along the floor " +
+			"there is far more of it. It says nothing of isocyanate.",
+		Inputs:   []calc.Input{field.Spilled, field.LiquidDensity, field.MolarMass, roomAir, field.RoomVolume, field.LEL, field.ExposureLimit},
+		Outputs:  []calc.Output{roomLEL, roomPPM, roomMass, roomVolume, exposureTimes},
+		Work:     roomVapour,
+		Cautions: []string{caution.Estimate, caution.Flammable, caution.Skin},
+	}
 }
 
 var (

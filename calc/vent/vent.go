@@ -13,7 +13,13 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&BoothFlow, &DilutionAir, &PurgeTime, &FilterLoading, &RoomVapour}
+var Calculators = []calc.Maker{
+	{ID: "booth-flow", Make: BoothFlow},
+	{ID: "dilution-air", Make: DilutionAir},
+	{ID: "purge-time", Make: PurgeTime},
+	{ID: "filter-loading", Make: FilterLoading},
+	{ID: "room-vapour", Make: RoomVapour},
+}
 
 var (
 	tableG10 = source.CFR1910_94.At("(c)(6)(i), Table G-10, read in Washington’s copy, WAC 296-62-11019").By(source.SecondHand)

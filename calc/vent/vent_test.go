@@ -29,7 +29,8 @@ func value(t *testing.T, r calc.Report, key string) float64 {
 }
 
 func TestEveryAnswerIsCalledAnEstimate(t *testing.T) {
-	for _, c := range vent.Calculators {
+	for _, m := range vent.Calculators {
+		c := m.Make()
 		assert.Contains(t, c.Cautions, caution.Estimate, c.ID)
 	}
 }
@@ -38,9 +39,9 @@ func TestSpeedAndFlowAreTwoWaysToSayOne(t *testing.T) {
 	r := rand.New(rand.NewPCG(100, 50))
 	for range 100 {
 		form := calc.Form{"booth_case": "draught-large", "face_width": show(1 + 5*r.Float64()), "face_height": show(1 + 3*r.Float64()), "air_known": "speed", "face_speed": show(0.1 + r.Float64())}
-		bySpeed := vent.BoothFlow.Run(form)
+		bySpeed := vent.BoothFlow().Run(form)
 		form["air_known"], form["fan_flow"] = "flow", show(value(t, bySpeed, "booth_air"))
-		byFlow := vent.BoothFlow.Run(form)
+		byFlow := vent.BoothFlow().Run(form)
 		assert.InEpsilon(t, value(t, bySpeed, "face_velocity"), value(t, byFlow, "face_velocity"), 1e-9)
 		assert.Equal(t, bySpeed.Verdict[0].Level, byFlow.Verdict[0].Level)
 	}
@@ -50,7 +51,7 @@ func TestSpeedAndFlowAreTwoWaysToSayOne(t *testing.T) {
 func TestTheEndsOfTheRangeComply(t *testing.T) {
 	level := func(c, speed string) calc.Level {
 		form := calc.Form{"booth_case": c, "face_width": "4", "face_height": "2.5", "air_known": "speed", "face_speed": speed, "face_speed.unit": "ft/min"}
-		return vent.BoothFlow.Run(form).Verdict[0].Level
+		return vent.BoothFlow().Run(form).Verdict[0].Level
 	}
 	for c, ends := range map[string][2]string{
 		"auto-large": {"50", "75"}, "auto-small": {"75", "125"}, "still-large": {"75", "125"},
@@ -79,18 +80,18 @@ func TestTheRuleAgainstExactArithmetic(t *testing.T) {
 
 func TestDilutionJudgesTheFan(t *testing.T) {
 	form := calc.ParseForm("vapour_by=table&vapour_yield=0.2275&lel=1.1&solvent_rate=100&fan_flow=491")
-	r := vent.DilutionAir.Run(form)
+	r := vent.DilutionAir().Run(form)
 	assert.Equal(t, calc.Go, r.Verdict[0].Level)
 	assert.InDelta(t, 25, value(t, r, "fan_share"), 0.01)
 	form["fan_flow"] = "490"
-	assert.Equal(t, calc.Stop, vent.DilutionAir.Run(form).Verdict[0].Level)
+	assert.Equal(t, calc.Stop, vent.DilutionAir().Run(form).Verdict[0].Level)
 	form["lel_share"] = "26"
-	assert.NotEmpty(t, vent.DilutionAir.Run(form).Problems, "never more than a quarter")
+	assert.NotEmpty(t, vent.DilutionAir().Run(form).Problems, "never more than a quarter")
 }
 
 func TestPurgeIsExponential(t *testing.T) {
 	at := func(left, k float64) float64 {
-		return value(t, vent.PurgeTime.Run(calc.Form{"isocyanate": "no", "changes_by": "rate", "air_changes": "30", "mixing_factor": show(k), "left_share": show(left)}), "purge_time")
+		return value(t, vent.PurgeTime().Run(calc.Form{"isocyanate": "no", "changes_by": "rate", "air_changes": "30", "mixing_factor": show(k), "left_share": show(left)}), "purge_time")
 	}
 	assert.InEpsilon(t, 2*at(10, 1), at(1, 1), 1e-12)
 	assert.InEpsilon(t, 7*at(5, 1), at(5, 7), 1e-12)
@@ -98,7 +99,7 @@ func TestPurgeIsExponential(t *testing.T) {
 }
 
 func TestNoSumClearsIsocyanate(t *testing.T) {
-	r := vent.PurgeTime.Run(calc.Form{"isocyanate": "yes", "changes_by": "rate", "air_changes": "30", "mixing_factor": "3", "left_share": "1"})
+	r := vent.PurgeTime().Run(calc.Form{"isocyanate": "yes", "changes_by": "rate", "air_changes": "30", "mixing_factor": "3", "left_share": "1"})
 	require.Len(t, r.Problems, 1)
 	assert.Equal(t, calc.Beyond, r.Problems[0].Code)
 	assert.Empty(t, r.Figures)
@@ -108,7 +109,7 @@ func TestSolidsInTheFiltersBalance(t *testing.T) {
 	r := rand.New(rand.NewPCG(98, 2))
 	for range 200 {
 		v, rho, solids, te, eta := 100+r.Float64()*5000, 0.8+r.Float64(), 1+r.Float64()*90, 5+r.Float64()*90, 50+r.Float64()*50
-		report := vent.FilterLoading.Run(calc.Form{
+		report := vent.FilterLoading().Run(calc.Form{
 			"sprayed": show(v), "mix_density": show(rho), "solids_weight": show(solids), "transfer_efficiency": show(te),
 			"filter_capture": show(eta), "filter_holds": "100000",
 		})
@@ -117,7 +118,7 @@ func TestSolidsInTheFiltersBalance(t *testing.T) {
 		assert.InEpsilon(t, 100000, value(t, report, "jobs_left")*value(t, report, "caught"), 1e-9)
 	}
 	level := func(has string) calc.Level {
-		return vent.FilterLoading.Run(calc.ParseForm("sprayed=1000&mix_density=1&solids_weight=50&transfer_efficiency=60&filter_capture=100&filter_holds=1000&filter_has=" + has)).Verdict[0].Level
+		return vent.FilterLoading().Run(calc.ParseForm("sprayed=1000&mix_density=1&solids_weight=50&transfer_efficiency=60&filter_capture=100&filter_holds=1000&filter_has=" + has)).Verdict[0].Level
 	}
 	assert.Equal(t, calc.Go, level("600"))
 	assert.Equal(t, calc.Wait, level("700"))
@@ -127,7 +128,7 @@ func TestSolidsInTheFiltersBalance(t *testing.T) {
 
 func TestRoomVapourVerdicts(t *testing.T) {
 	run := func(spilled, limit string) calc.Report {
-		return vent.RoomVapour.Run(calc.Form{
+		return vent.RoomVapour().Run(calc.Form{
 			"spilled": spilled, "liquid_density": "0.867", "molar_mass": "92.14", "air": "20", "room_volume": "90", "lel": "1.1", "exposure_limit": limit,
 		})
 	}

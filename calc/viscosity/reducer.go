@@ -11,21 +11,23 @@ import (
 )
 
 // Reducer tells how much reducer brings paint to the seconds wanted.
-var Reducer = calc.Calculator{
-	ID:       "reducer",
-	Title:    "Reducer for the seconds wanted",
-	Question: "How much reducer brings this paint to the seconds on the sheet?",
-	Range: "One cup, one temperature, up to as much reducer as paint. From the unthinned reading alone two rules of mixing give a range that may be a factor of two wide; " +
-		"a second reading with some reducer in gives a figure. Not for waterborne basecoat.",
-	Inputs: []calc.Input{
-		field.FlowCup, field.CupSeconds, field.TargetSeconds, field.ThinParts, field.ThinSeconds, field.ReducerViscosity, field.Unthinned.Maybe(),
-	},
-	Outputs: []calc.Output{partsLow, partsHigh, volumeLow, volumeHigh},
-	Work:    reducer,
-	Cautions: []string{
-		"Never add more reducer than the data sheet allows: the film gets thinner, runs sooner, and holds more solvent.",
-		caution.Skin, caution.Flammable,
-	},
+func Reducer() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "reducer",
+		Title:    "Reducer for the seconds wanted",
+		Question: "How much reducer brings this paint to the seconds on the sheet?",
+		Range: "One cup, one temperature, up to as much reducer as paint. From the unthinned reading alone two rules of mixing give a range that may be a factor of two wide; " +
+			"a second reading with some reducer in gives a figure. Not for waterborne basecoat.",
+		Inputs: []calc.Input{
+			field.FlowCup, field.CupSeconds, field.TargetSeconds, field.ThinParts, field.ThinSeconds, field.ReducerViscosity, field.Unthinned.Maybe(),
+		},
+		Outputs: []calc.Output{partsLow, partsHigh, volumeLow, volumeHigh},
+		Work:    reducer,
+		Cautions: []string{
+			"Never add more reducer than the data sheet allows: the film gets thinner, runs sooner, and holds more solvent.",
+			caution.Skin, caution.Flammable,
+		},
+	}
 }
 
 var (

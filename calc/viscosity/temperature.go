@@ -10,18 +10,20 @@ import (
 )
 
 // WithTemperature tells how viscosity and seconds change with the paint's temperature.
-var WithTemperature = calc.Calculator{
-	ID:       "viscosity-temperature",
-	Title:    "Viscosity in the heat and the cold",
-	Question: "How thick will this paint be at another temperature?",
-	Range: "One paint, up to 15 °C (27 °F) beyond what was measured. Two readings at least 5 °C (9 °F) apart give a figure; one gives a range only, 1 to 5 % for each °C, " +
-		"which nobody has published for paint.",
-	Inputs: []calc.Input{
-		field.MeasuredAs, field.FlowCup.If("measured_as", "cup"), field.CupSeconds.If("measured_as", "cup"), field.Viscosity.If("measured_as", "viscometer"), field.MeasuredAt,
-		field.SecondSeconds.If("measured_as", "cup"), field.SecondViscosity.If("measured_as", "viscometer"), field.SecondAt, field.PaintAt,
-	},
-	Outputs: []calc.Output{secondsLow, secondsHigh, viscosityLow, viscosityHigh, perDegree, energy},
-	Work:    withTemperature,
+func WithTemperature() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "viscosity-temperature",
+		Title:    "Viscosity in the heat and the cold",
+		Question: "How thick will this paint be at another temperature?",
+		Range: "One paint, up to 15 °C (27 °F) beyond what was measured. Two readings at least 5 °C (9 °F) apart give a figure; one gives a range only, 1 to 5 % for each °C, " +
+			"which nobody has published for paint.",
+		Inputs: []calc.Input{
+			field.MeasuredAs, field.FlowCup.If("measured_as", "cup"), field.CupSeconds.If("measured_as", "cup"), field.Viscosity.If("measured_as", "viscometer"), field.MeasuredAt,
+			field.SecondSeconds.If("measured_as", "cup"), field.SecondViscosity.If("measured_as", "viscometer"), field.SecondAt, field.PaintAt,
+		},
+		Outputs: []calc.Output{secondsLow, secondsHigh, viscosityLow, viscosityHigh, perDegree, energy},
+		Work:    withTemperature,
+	}
 }
 
 var (

@@ -11,7 +11,11 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&FromCup, &WithTemperature, &Reducer}
+var Calculators = []calc.Maker{
+	{ID: "cup-seconds", Make: FromCup},
+	{ID: "viscosity-temperature", Make: WithTemperature},
+	{ID: "reducer", Make: Reducer},
+}
 
 var (
 	iso2431  = source.ISO2431.At("formulas, for 30 to 100 s").By(source.SecondHand)

@@ -34,7 +34,7 @@ func TestSecondsComeBack(t *testing.T) {
 // Data sheets ask for 14 to 18 s in the DIN and Ford 4 mm cups, under what the cups are made for: that must be said, not refused.
 func TestTheSecondsPaintersUseAreReadWithAWarning(t *testing.T) {
 	for key, s := range map[string]string{"din-4": "18", "ford-4": "16", "iso-4": "20"} {
-		r := viscosity.FromCup.Run(calc.Form{"flow_cup": key, "cup_seconds": s})
+		r := viscosity.FromCup().Run(calc.Form{"flow_cup": key, "cup_seconds": s})
 		assert.Empty(t, r.Problems)
 		assert.Equal(t, calc.Wait, r.Verdict[0].Level, key)
 	}

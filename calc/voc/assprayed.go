@@ -8,16 +8,18 @@ import (
 )
 
 // AsSprayed tells what a mix gives off and holds it against a limit.
-var AsSprayed = calc.Calculator{
-	ID:       "voc-as-sprayed",
-	Title:    "VOC as sprayed",
-	Question: "How much VOC does this give off, and is it under the limit?",
-	Range: "One product, ready to spray. All its VOC is taken to end up in the air, whatever part of the paint lands on the work. " +
-		"Cleaning solvent is not in it.",
-	Inputs:   []calc.Input{field.Role, field.Limits, field.Stages.If("role", "base", "clear"), field.VOC, field.WaterShare, field.Sprayed},
-	Outputs:  []calc.Output{vocMass, vocActual, vocLimit, category},
-	Work:     asSprayed,
-	Cautions: []string{caution.LocalRule, caution.Flammable},
+func AsSprayed() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-as-sprayed",
+		Title:    "VOC as sprayed",
+		Question: "How much VOC does this give off, and is it under the limit?",
+		Range: "One product, ready to spray. All its VOC is taken to end up in the air, whatever part of the paint lands on the work. " +
+			"Cleaning solvent is not in it.",
+		Inputs:   []calc.Input{field.Role, field.Limits, field.Stages.If("role", "base", "clear"), field.VOC, field.WaterShare, field.Sprayed},
+		Outputs:  []calc.Output{vocMass, vocActual, vocLimit, category},
+		Work:     asSprayed,
+		Cautions: []string{caution.LocalRule, caution.Flammable},
+	}
 }
 
 var (

@@ -9,16 +9,18 @@ import (
 )
 
 // Blended tells the VOC content of a mix of several parts.
-var Blended = calc.Calculator{
-	ID:         "voc-blend",
-	Title:      "VOC of a mix",
-	Question:   "How much VOC does the mix hold once its parts are together?",
-	Range:      "Up to six parts whose VOC is known. Volumes are taken to add up, and no part is taken to react with another's solvent.",
-	Inputs:     []calc.Input{blendParts},
-	Outputs:    []calc.Output{vocMixed, vocActual, vocHeld},
-	Work:       blended,
-	Cautions:   []string{caution.LocalRule, caution.Flammable, caution.Isocyanate},
-	Arithmetic: true,
+func Blended() *calc.Calculator {
+	return &calc.Calculator{
+		ID:         "voc-blend",
+		Title:      "VOC of a mix",
+		Question:   "How much VOC does the mix hold once its parts are together?",
+		Range:      "Up to six parts whose VOC is known. Volumes are taken to add up, and no part is taken to react with another's solvent.",
+		Inputs:     []calc.Input{blendParts},
+		Outputs:    []calc.Output{vocMixed, vocActual, vocHeld},
+		Work:       blended,
+		Cautions:   []string{caution.LocalRule, caution.Flammable, caution.Isocyanate},
+		Arithmetic: true,
+	}
 }
 
 var (

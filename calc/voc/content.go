@@ -7,17 +7,19 @@ import (
 )
 
 // Content tells the VOC content from what a measured sample holds.
-var Content = calc.Calculator{
-	ID:       "voc-content",
-	Title:    "VOC of a sample",
-	Question: "What is the VOC content of a sample I know the make-up of?",
-	Range:    "Any coating, ready to spray, whose volatiles, water and exempt solvents are known by weight and volume.",
-	Inputs: []calc.Input{
-		field.SampleVolume, field.VolatileMass, field.WaterMass, field.WaterVolume, field.ExemptMass, field.ExemptVolume,
-	},
-	Outputs:  []calc.Output{vocRegulatory, vocActual},
-	Work:     contentWork,
-	Cautions: []string{caution.LocalRule},
+func Content() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-content",
+		Title:    "VOC of a sample",
+		Question: "What is the VOC content of a sample I know the make-up of?",
+		Range:    "Any coating, ready to spray, whose volatiles, water and exempt solvents are known by weight and volume.",
+		Inputs: []calc.Input{
+			field.SampleVolume, field.VolatileMass, field.WaterMass, field.WaterVolume, field.ExemptMass, field.ExemptVolume,
+		},
+		Outputs:  []calc.Output{vocRegulatory, vocActual},
+		Work:     contentWork,
+		Cautions: []string{caution.LocalRule},
+	}
 }
 
 func contentWork(w *calc.Working) {

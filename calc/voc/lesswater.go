@@ -8,17 +8,19 @@ import (
 )
 
 // LessWater tells the VOC content from percents by weight, as a safety data sheet gives them.
-var LessWater = calc.Calculator{
-	ID:       "voc-less-water",
-	Title:    "VOC less water, from weights",
-	Question: "What is the VOC less water, when I know solids and water by weight?",
-	Range:    "One mix, ready to spray. All that is not solids, water or exempt solvent is taken as VOC.",
-	Inputs: []calc.Input{
-		field.SolidsWeight, field.WaterWeight, field.ExemptWeight, field.MixDensity, field.WaterDensity, field.ExemptDensity,
-	},
-	Outputs:  []calc.Output{vocRegulatory, vocActual},
-	Work:     lessWater,
-	Cautions: []string{caution.LocalRule},
+func LessWater() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-less-water",
+		Title:    "VOC less water, from weights",
+		Question: "What is the VOC less water, when I know solids and water by weight?",
+		Range:    "One mix, ready to spray. All that is not solids, water or exempt solvent is taken as VOC.",
+		Inputs: []calc.Input{
+			field.SolidsWeight, field.WaterWeight, field.ExemptWeight, field.MixDensity, field.WaterDensity, field.ExemptDensity,
+		},
+		Outputs:  []calc.Output{vocRegulatory, vocActual},
+		Work:     lessWater,
+		Cautions: []string{caution.LocalRule},
+	}
 }
 
 var vocRegulatory = calc.Output{Key: "voc_regulatory", Label: "VOC, less water and exempt solvents", Unit: unit.GramPerLitre, Main: true}

@@ -8,16 +8,18 @@ import (
 )
 
 // LimitTables shows what each table of limits allows a kind of coat.
-var LimitTables = calc.Calculator{
-	ID:       "voc-limits",
-	Title:    "VOC limits side by side",
-	Question: "What VOC limit does this kind of coat fall under?",
-	Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers, " +
-		"and was entered from memory; many states and districts are stricter with whoever sprays.",
-	Inputs:   []calc.Input{field.Role, field.Stages.If("role", "base", "clear")},
-	Outputs:  []calc.Output{limitTable},
-	Work:     limitTables,
-	Cautions: []string{caution.LocalRule},
+func LimitTables() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-limits",
+		Title:    "VOC limits side by side",
+		Question: "What VOC limit does this kind of coat fall under?",
+		Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers, " +
+			"and was entered from memory; many states and districts are stricter with whoever sprays.",
+		Inputs:   []calc.Input{field.Role, field.Stages.If("role", "base", "clear")},
+		Outputs:  []calc.Output{limitTable},
+		Work:     limitTables,
+		Cautions: []string{caution.LocalRule},
+	}
 }
 
 var limitTable = calc.Output{Key: "limit_table", Label: "Limits", Main: true, Columns: []calc.Output{

@@ -8,17 +8,19 @@ import (
 )
 
 // Record adds up what a shop put into the air, month by month and over twelve months.
-var Record = calc.Calculator{
-	ID:       "voc-record",
-	Title:    "VOC record, twelve months",
-	Question: "How much VOC did we put into the air, and where do we stand over twelve months?",
-	Range: "Up to 60 lines, one for each month or each job. All VOC used counts as given off, whatever part of the paint stays on the work. " +
-		"Solvent you collect and hand in does not count: enter only what was lost.",
-	Inputs:     []calc.Input{recordLines, field.MassLimit},
-	Outputs:    []calc.Output{yearMass, yearSpare, record},
-	Work:       workRecord,
-	Cautions:   []string{"Your permit or local rule says what to count, over which months, and how long to keep the record. " + caution.LocalRule},
-	Arithmetic: true,
+func Record() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-record",
+		Title:    "VOC record, twelve months",
+		Question: "How much VOC did we put into the air, and where do we stand over twelve months?",
+		Range: "Up to 60 lines, one for each month or each job. All VOC used counts as given off, whatever part of the paint stays on the work. " +
+			"Solvent you collect and hand in does not count: enter only what was lost.",
+		Inputs:     []calc.Input{recordLines, field.MassLimit},
+		Outputs:    []calc.Output{yearMass, yearSpare, record},
+		Work:       workRecord,
+		Cautions:   []string{"Your permit or local rule says what to count, over which months, and how long to keep the record. " + caution.LocalRule},
+		Arithmetic: true,
+	}
 }
 
 var (

@@ -25,7 +25,7 @@ func TestRollingTwelveMonths(t *testing.T) {
 			by[month] += litres / 2
 			last = max(last, month)
 		}
-		report := voc.Record.Run(form)
+		report := voc.Record().Run(form)
 		assert.Empty(t, report.Problems)
 		assert.Len(t, report.Lists[0].Rows, len(by))
 		for _, row := range report.Lists[0].Rows {
@@ -45,13 +45,13 @@ func TestRollingTwelveMonths(t *testing.T) {
 // A limit broken last year is still said when this year is inside it.
 func TestTheWorstTwelveMonthsCount(t *testing.T) {
 	form := calc.ParseForm("use.1.record_month=1&use.1.record_volume=100&use.1.record_voc=500&use.2.record_month=20&use.2.record_volume=10&use.2.record_voc=500&mass_limit=40")
-	assert.Equal(t, calc.Stop, voc.Record.Run(form).Verdict[0].Level)
+	assert.Equal(t, calc.Stop, voc.Record().Run(form).Verdict[0].Level)
 	form["mass_limit"] = "50"
-	assert.Equal(t, calc.Go, voc.Record.Run(form).Verdict[0].Level, "right at the limit is inside it")
+	assert.Equal(t, calc.Go, voc.Record().Run(form).Verdict[0].Level, "right at the limit is inside it")
 }
 
 func TestLimitsStandSideBySide(t *testing.T) {
-	rows := voc.LimitTables.Run(calc.ParseForm("role=base&stages=3")).Lists[0].Rows
+	rows := voc.LimitTables().Run(calc.ParseForm("role=base&stages=3")).Lists[0].Rows
 	if assert.Len(t, rows, 2) {
 		assert.Equal(t, []float64{420, 630}, []float64{rows[0][2].Value, rows[1][2].Value})
 	}

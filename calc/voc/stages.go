@@ -8,15 +8,17 @@ import (
 )
 
 // Stages averages the coats of a topcoat as the US rule does.
-var Stages = calc.Calculator{
-	ID:       "voc-stages",
-	Title:    "VOC of a topcoat in stages",
-	Question: "Are base, mid-coats and clear together under the US limit?",
-	Range:    "A basecoat, up to two mid-coats and a clearcoat, averaged as 40 CFR 59.104(a)(2) does. The EU limits hold for each coat by itself.",
-	Inputs:   []calc.Input{field.VOCBase, field.VOCMid, field.VOCMidTwo, field.VOCClear},
-	Outputs:  []calc.Output{vocAverage, stagesLimit},
-	Work:     stages,
-	Cautions: []string{caution.LocalRule, caution.Flammable},
+func Stages() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-stages",
+		Title:    "VOC of a topcoat in stages",
+		Question: "Are base, mid-coats and clear together under the US limit?",
+		Range:    "A basecoat, up to two mid-coats and a clearcoat, averaged as 40 CFR 59.104(a)(2) does. The EU limits hold for each coat by itself.",
+		Inputs:   []calc.Input{field.VOCBase, field.VOCMid, field.VOCMidTwo, field.VOCClear},
+		Outputs:  []calc.Output{vocAverage, stagesLimit},
+		Work:     stages,
+		Cautions: []string{caution.LocalRule, caution.Flammable},
+	}
 }
 
 var (

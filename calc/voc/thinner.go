@@ -8,18 +8,20 @@ import (
 )
 
 // MostThinner tells how much thinner a mix takes before it is over a VOC limit.
-var MostThinner = calc.Calculator{
-	ID:       "voc-thinner",
-	Title:    "Thinner inside a VOC limit",
-	Question: "How much thinner may go in before the mix is over its VOC limit?",
-	Range:    "Solvent-borne mixes without water or exempt solvents. The data sheet's own limit on thinner comes first.",
-	Inputs: []calc.Input{
-		field.Unthinned, labelled(field.VOC, "VOC before this thinner"), field.VOCThinner, field.VOCLimit,
-	},
-	Outputs:    []calc.Output{mostThinner},
-	Work:       mostThinnerWork,
-	Cautions:   []string{caution.LocalRule, caution.Flammable, caution.PotLife},
-	Arithmetic: true,
+func MostThinner() *calc.Calculator {
+	return &calc.Calculator{
+		ID:       "voc-thinner",
+		Title:    "Thinner inside a VOC limit",
+		Question: "How much thinner may go in before the mix is over its VOC limit?",
+		Range:    "Solvent-borne mixes without water or exempt solvents. The data sheet's own limit on thinner comes first.",
+		Inputs: []calc.Input{
+			field.Unthinned, labelled(field.VOC, "VOC before this thinner"), field.VOCThinner, field.VOCLimit,
+		},
+		Outputs:    []calc.Output{mostThinner},
+		Work:       mostThinnerWork,
+		Cautions:   []string{caution.LocalRule, caution.Flammable, caution.PotLife},
+		Arithmetic: true,
+	}
 }
 
 var mostThinner = calc.Output{Key: "thinner", Label: "Most thinner", Unit: unit.Millilitre, Main: true, Optional: true}

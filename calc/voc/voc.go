@@ -13,7 +13,17 @@ import (
 )
 
 // Calculators lists this topic in menu order.
-var Calculators = []*calc.Calculator{&AsSprayed, &Blended, &MostThinner, &LessWater, &Content, &OfSolids, &Stages, &LimitTables, &Record}
+var Calculators = []calc.Maker{
+	{ID: "voc-as-sprayed", Make: AsSprayed},
+	{ID: "voc-blend", Make: Blended},
+	{ID: "voc-thinner", Make: MostThinner},
+	{ID: "voc-less-water", Make: LessWater},
+	{ID: "voc-content", Make: Content},
+	{ID: "voc-solids", Make: OfSolids},
+	{ID: "voc-stages", Make: Stages},
+	{ID: "voc-limits", Make: LimitTables},
+	{ID: "voc-record", Make: Record},
+}
 
 var (
 	content    = source.CFR59.At("59.104(a)(1)").By(source.Memory)

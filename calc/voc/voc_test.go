@@ -91,21 +91,21 @@ func TestTwoStages(t *testing.T) {
 
 func TestVerdicts(t *testing.T) {
 	form := calc.ParseForm("role=topcoat&limits=eu&voc=420&water_share=0&sprayed=1000")
-	level := func() calc.Level { return voc.AsSprayed.Run(form).Verdict[0].Level }
+	level := func() calc.Level { return voc.AsSprayed().Run(form).Verdict[0].Level }
 	assert.Equal(t, calc.Go, level(), "right at the limit is inside it")
 	form["voc"] = "421"
 	assert.Equal(t, calc.Stop, level())
 	form["limits"], form["role"] = "us", "base"
 	assert.Equal(t, calc.Wait, level(), "one stage alone cannot be judged")
 	form["limits"] = "none"
-	assert.Empty(t, voc.AsSprayed.Run(form).Verdict)
+	assert.Empty(t, voc.AsSprayed().Run(form).Verdict)
 
 	form = calc.ParseForm("unthinned=500&voc=430&voc_thinner=870&voc_limit=420")
-	r := voc.MostThinner.Run(form)
+	r := voc.MostThinner().Run(form)
 	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
 	assert.Empty(t, r.Figures)
 	form["voc"], form["voc_thinner"] = "400", "300"
-	r = voc.MostThinner.Run(form)
+	r = voc.MostThinner().Run(form)
 	assert.Equal(t, calc.Go, r.Verdict[0].Level)
 	assert.Empty(t, r.Figures, "there is no most")
 }
@@ -115,13 +115,13 @@ func TestRefusals(t *testing.T) {
 		of    *calc.Calculator
 		field string
 	}{
-		"sample_volume=1&sample_volume.unit=L&volatile_mass=500&water_mass=100&water_volume=1000&exempt_mass=0&exempt_volume=0": {&voc.Content, "sample_volume"},
-		"sample_volume=1000&volatile_mass=500&water_mass=600&water_volume=600&exempt_mass=0&exempt_volume=0":                    {&voc.Content, "volatile_mass"},
-		"solids_weight=60&water_weight=50&mix_density=1":                                                                        {&voc.LessWater, "solids_weight"},
-		"solids_weight=0&water_weight=95&mix_density=1.3":                                                                       {&voc.LessWater, "mix_density"},
-		"solids_weight=40&water_weight=10&mix_density=1&exempt_weight=5":                                                        {&voc.LessWater, "exempt_density"},
-		"voc=900": {&voc.OfSolids, "voc"},
-		"component.1.part_volume=0&component.1.part_voc=5": {&voc.Blended, "component"},
+		"sample_volume=1&sample_volume.unit=L&volatile_mass=500&water_mass=100&water_volume=1000&exempt_mass=0&exempt_volume=0": {voc.Content(), "sample_volume"},
+		"sample_volume=1000&volatile_mass=500&water_mass=600&water_volume=600&exempt_mass=0&exempt_volume=0":                    {voc.Content(), "volatile_mass"},
+		"solids_weight=60&water_weight=50&mix_density=1":                                                                        {voc.LessWater(), "solids_weight"},
+		"solids_weight=0&water_weight=95&mix_density=1.3":                                                                       {voc.LessWater(), "mix_density"},
+		"solids_weight=40&water_weight=10&mix_density=1&exempt_weight=5":                                                        {voc.LessWater(), "exempt_density"},
+		"voc=900": {voc.OfSolids(), "voc"},
+		"component.1.part_volume=0&component.1.part_voc=5": {voc.Blended(), "component"},
 	} {
 		r := c.of.Run(calc.ParseForm(text))
 		if assert.Len(t, r.Problems, 1, text) {

@@ -36,11 +36,8 @@ func TestTheDemoShowsTheWholeCard(t *testing.T) {
 	assert.False(t, p.sees(".bar-needed"))
 	assert.Equal(t, 4, evaluate[int](p, `document.querySelectorAll(".places .tick").length`), "a place is not complete")
 
-	p.shot("demo-top")
 	p.tap(".bar-answer")
 	p.waitUntil("the bar leads to the card", `Math.abs(document.getElementById("card").getBoundingClientRect().top) < 60`)
-	p.shot("demo-card")
-	p.shotWhole("demo-whole")
 }
 
 func TestAJobOfOnesOwnIsNotCalledInvented(t *testing.T) {

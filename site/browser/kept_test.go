@@ -65,7 +65,7 @@ func TestACoreThatDoesNotAnswerIsStartedAgain(t *testing.T) {
 	half(p)
 	evaluate[int](p, `deaf = 1`)
 	p.enter("air", "30")
-	p.waitIn(`[data-out="dew_point"]`, "24.3") // of 30 °C and 72 %
+	p.waitIn(`[data-out="dew_point"]`, "24.4") // of 30 °C and 72 %
 	assert.Empty(t, p.text("#notices"), "one silent worker is nobody's business")
 }
 
@@ -78,7 +78,7 @@ func TestAFormStandsWhenTheCoreIsDead(t *testing.T) {
 	p.enter("margin_needed", "4")
 	p.waitIn("#notices", "The core did not answer. What you typed is kept")
 	assert.False(t, p.sees("#verdict"), "an answer to other numbers is still shown")
-	p.has(".bar", "No answer")
+	assert.Contains(t, evaluate[string](p, `getComputedStyle(document.getElementById("bar"), "::before").content`), "No answer")
 	assert.Equal(t, "29", p.value("air"))
 	evaluate[int](p, `deaf = 0`)
 	p.enter("margin_needed", "5")
@@ -93,14 +93,13 @@ func TestALinkMakesTheSameCardOnAnotherDevice(t *testing.T) {
 	p := open(t, s, "", phone)
 	p.demo()
 	p.enter("air", "84,2F")
-	p.waitUntil("the card follows", `document.querySelector("#card").innerText.includes("°F")`)
+	p.waitUntil("the card follows", `document.querySelector("#verdict").innerText.includes("°F")`)
 	link := p.link()
 	other := open(t, s, "", desk)
 	other.do(chromedp.Navigate("about:blank"), chromedp.Navigate(link))
 	other.waitIn("#card", "Call sheet")
-	assert.Equal(t, p.inOneLine("#card"), other.inOneLine("#card"))
+	assert.Equal(t, p.card(), other.card())
 	assert.Equal(t, link, other.link())
-	assert.NotEmpty(t, p.inOneLine("#card"))
 }
 
 // In a shop without a network all of it works, not only what was opened before.

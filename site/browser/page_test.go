@@ -164,7 +164,7 @@ func (p *tab) waitUntil(what, script string) {
 	for end := time.Now().Add(patience); !evaluate[bool](p, script); time.Sleep(30 * time.Millisecond) {
 		if time.Now().After(end) {
 			p.shot("failed-" + strings.NewReplacer("/", "-", " ", "-").Replace(p.t.Name()))
-			require.FailNow(p.t, "waited in vain until "+what, "the page starts:\n%.1500s", p.text("main"))
+			require.FailNow(p.t, "waited in vain until "+what, "to put right: %s\nthe card: %.1500s", p.inOneLine("#gathered"), p.inOneLine("#card"))
 		}
 	}
 }

@@ -18,13 +18,18 @@ import (
 // fails when something else lies on top.
 func (p *tab) tap(selector string) {
 	p.t.Helper()
-	p.waitUntil("there is "+selector, `document.querySelector(`+quoted(selector)+`)?.getClientRects().length > 0`)
-	at := evaluate[[]float64](p, `(() => {
-		const e = document.querySelector(`+quoted(selector)+`);
-		e.scrollIntoView({block: "center", behavior: "instant"});
-		const r = e.getClientRects()[0], x = r.x + r.width / 2, y = r.y + r.height / 2;
-		const hit = document.elementFromPoint(x, y);
-		return [x, y, hit && (e.contains(hit) || hit.contains(e) || e.labels && [...e.labels].some((l) => l.contains(hit))) ? 1 : 0];
+	e := `document.querySelector(` + quoted(selector) + `)`
+	p.waitUntil(selector+" can be seen", `Boolean(`+e+`?.checkVisibility({contentVisibilityAuto: true, visibilityProperty: true}) && `+e+`.getClientRects().length)`)
+	at := evaluate[[]float64](p, `(async () => {
+		let at, was, hit;
+		do { // a page that is still growing carries it away, or draws it anew
+			was = String(at);
+			const e = `+e+`, r = (e?.scrollIntoView({block: "center", behavior: "instant"}), e?.getClientRects()[0]);
+			at = r && [r.x + r.width / 2, r.y + r.height / 2];
+			hit = at && document.elementFromPoint(...at);
+			hit &&= e.contains(hit) || [...(e.labels ?? [])].some((l) => l.contains(hit));
+		} while ((!at || was !== String(at)) && await new Promise((done) => setTimeout(() => done(true), 40)));
+		return [...at, hit ? 1 : 0];
 	})()`)
 	require.Equal(p.t, 1.0, at[2], "something lies on top of %s", selector)
 	p.do(chromedp.TapXY(at[0], at[1]))
@@ -67,6 +72,12 @@ func (p *tab) inOneLine(selector string) string {
 func (p *tab) waitIn(selector, text string) {
 	p.t.Helper()
 	p.waitUntil(selector+" says “"+text+"”", `(document.querySelector(`+quoted(selector)+`)?.innerText ?? "").replace(/\s+/g, " ").includes(`+quoted(text)+`)`)
+}
+
+// card is everything that the card says, but for what it says again to those who listen.
+func (p *tab) card() string {
+	p.t.Helper()
+	return evaluate[string](p, `[...document.querySelectorAll("#verdict, #card .out:not([hidden]), #pictures, #cautions")].map((e) => e.innerText).join("\n").replace(/[\s]+/g, " ")`)
 }
 
 // has holds an element to texts that must be readable in it.

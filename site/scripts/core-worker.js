@@ -6,7 +6,7 @@ let calculate;
 self.onmessage = async ({ data }) => {
   try {
     if (!calculate) {
-      const module = data.module ?? (await compile());
+      const module = data.module ?? (await compile(data.file));
       calculate = await start(module);
       self.postMessage({ ready: true, module: data.module ? undefined : module });
     }

@@ -6,6 +6,7 @@ const patience = 2000; // ms for one answer
 const bootPatience = 20000; // ms for the core to load and compile, on a slow phone
 
 export class Core {
+  #file; // the compiled core
   #worker;
   #module; // compiled once, kept for the next worker
   #onPage; // the core's function when it runs here
@@ -13,7 +14,8 @@ export class Core {
   #pending; // { n, done, timer }
   #n = 0;
 
-  constructor() {
+  constructor(file) {
+    this.#file = file;
     this.#ready = this.#boot();
     this.#ready.catch(() => {}); // told to whoever asks
   }
@@ -39,7 +41,7 @@ export class Core {
       this.#worker?.terminate();
       this.#worker = undefined;
       const { compile, start } = await import("./engine.js");
-      this.#onPage = await start((this.#module ??= await compile()));
+      this.#onPage = await start((this.#module ??= await compile(this.#file)));
     }
   }
 
@@ -65,7 +67,7 @@ export class Core {
           this.#settle(data.report);
         }
       };
-      worker.postMessage({ module: this.#module });
+      worker.postMessage({ file: this.#file, module: this.#module });
     });
   }
 

@@ -1,14 +1,14 @@
 // Starts the core, in a worker or on the page. The import defines Go's own loader, globalThis.Go.
 import "../wasm_exec.js";
 
-/** Compiles the core. Hosts that send it under a wrong type make the streaming way fail; the plain way then works. */
-export async function compile() {
-  const address = new URL("../core.wasm", import.meta.url);
+/** Compiles the core in a file. Hosts that send it under a wrong type make the streaming way fail; the plain way then works. */
+export async function compile(file) {
+  const address = new URL("../" + file, import.meta.url);
   try {
     return await WebAssembly.compileStreaming(fetch(address));
   } catch {
     const answer = await fetch(address);
-    if (!answer.ok) throw new Error("core.wasm: " + answer.status);
+    if (!answer.ok) throw new Error(file + ": " + answer.status);
     return WebAssembly.compile(await answer.arrayBuffer());
   }
 }

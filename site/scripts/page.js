@@ -13,7 +13,7 @@ import { Keeper, opening, parse, store, write } from "./state.js";
 export class Page {
   #main;
   #id;
-  #core = new Core();
+  #core;
   #card = new Card();
   #form;
   #tables;
@@ -27,6 +27,7 @@ export class Page {
   constructor(main) {
     this.#main = main;
     this.#id = main.dataset.calculator;
+    this.#core = new Core(main.dataset.core);
     this.#keeper = new Keeper(this.#id, notify);
     this.#form = new Form(byId("form"), () => this.#changed());
     this.#tables = [...main.querySelectorAll("[data-table]")].map((t) => new Table(t, this.#form));

@@ -1,9 +1,9 @@
-// Command size tells what a first visit downloads, and holds the core to a limit.
+// Command size tells what a first visit downloads, and holds each core to a limit.
 //
 //	go run ./site/size
 //
-// It builds the site, and beside its core the smallest program that a page can call, with the same flags. It fails
-// when the core, packed with brotli, is more than [most] times as large.
+// It builds the site, and beside its cores the smallest program that a page can call, with the same flags. It fails
+// when a core, packed with brotli, is more than [most] times as large.
 package main
 
 import (
@@ -15,11 +15,13 @@ import (
 	"io/fs"
 	"os"
 	"os/exec"
+	"path"
 	"path/filepath"
-	"strings"
 	"text/tabwriter"
 
 	"github.com/andybalholm/brotli"
+
+	"spraywright/calc/menu"
 )
 
 // most is how many times as large as the empty program the core may be. Both carry Go's runtime, which is nearly
@@ -43,34 +45,51 @@ func run(out io.Writer) error {
 	if err := command("go", "run", "spraywright/site", "build", "-out", dist); err != nil {
 		return err
 	}
-	core, err := compile(dir, "spraywright/wasm")
-	if err != nil {
-		return err
-	}
 	empty, err := compile(dir, "spraywright/site/size/empty")
 	if err != nil {
 		return err
 	}
-	if shipped, err := os.ReadFile(filepath.Join(dist, "core.wasm")); err != nil || !bytes.Equal(shipped, core) {
-		return errors.Join(err, errors.New("the site's core.wasm differs from the one built here; the flags have parted"))
-	}
-	visit, files, err := firstVisit(dist)
-	if err != nil {
-		return err
-	}
-	coreSize, emptySize := measure(core), measure(empty)
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', tabwriter.AlignRight)
-	fmt.Fprintln(table, "bytes\traw\tgzip -9\tbrotli -11\t")
-	fmt.Fprintf(table, "core.wasm\t%d\t%d\t%d\t\n", coreSize.raw, coreSize.gzip, coreSize.brotli)
-	fmt.Fprintf(table, "empty program\t%d\t%d\t%d\t\n", emptySize.raw, emptySize.gzip, emptySize.brotli)
-	fmt.Fprintf(table, "first visit, %d files\t%d\t%d\t%d\t\n", files, visit.raw, visit.gzip, visit.brotli)
-	table.Flush()
-	ratio := float64(coreSize.brotli) / float64(emptySize.brotli)
-	fmt.Fprintf(out, "The core is %.2f times the empty program (brotli); %.1f is the most.\n", ratio, most)
-	if ratio > most {
-		return fmt.Errorf("the core is %d bytes over its limit; see what it imports", coreSize.brotli-int(most*float64(emptySize.brotli)))
+	fmt.Fprintln(table, "bytes\traw\tgzip -9\tbrotli -11\ttimes the empty program\t")
+	yardstick := measure(empty).brotli
+	line := func(name string, s size) {
+		fmt.Fprintf(table, "%s\t%d\t%d\t%d\t%.2f\t\n", name, s.raw, s.gzip, s.brotli, float64(s.brotli)/float64(yardstick))
 	}
-	return nil
+	line("empty program", measure(empty))
+	var over error
+	for _, core := range menu.Cores() {
+		shipped, err := os.ReadFile(filepath.Join(dist, core.Name+".wasm"))
+		if err != nil {
+			return err
+		}
+		s := measure(shipped)
+		line(core.Name+".wasm", s)
+		if limit := int(most * float64(yardstick)); s.brotli > limit {
+			over = errors.Join(over, fmt.Errorf("%s.wasm is %d bytes over its limit; see what it imports", core.Name, s.brotli-limit))
+		}
+	}
+	for _, part := range []struct {
+		name   string
+		counts func(file string) bool
+	}{{"front page", onFrontPage}, {"all kept offline", func(string) bool { return true }}} {
+		total, files, err := measureAll(dist, part.counts)
+		if err != nil {
+			return err
+		}
+		line(fmt.Sprintf("%s, %d files", part.name, files), total)
+	}
+	table.Flush()
+	fmt.Fprintf(out, "A core may be %.1f times the empty program (brotli).\n", most)
+	return over
+}
+
+// onFrontPage reports whether the page that the site opens on loads a file before it answers.
+func onFrontPage(file string) bool {
+	switch path.Ext(file) {
+	case ".js", ".css", ".svg", ".webmanifest":
+		return true
+	}
+	return file == "index.html" || file == menu.Job().Name+".wasm"
 }
 
 // compile builds a program as the site's build does.
@@ -84,23 +103,15 @@ func compile(dir, pkg string) ([]byte, error) {
 	return os.ReadFile(file)
 }
 
-// firstVisit adds up the files that the service worker fetches, which are all a visitor needs offline, and the
-// worker itself.
-func firstVisit(dist string) (total size, files int, err error) {
-	worker, err := os.ReadFile(filepath.Join(dist, "sw.js"))
-	if err != nil {
-		return total, 0, err
-	}
+// measureAll adds up the files of a built site that count.
+func measureAll(dist string, counts func(file string) bool) (total size, files int, err error) {
 	err = filepath.WalkDir(dist, func(path string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
 		name, err := filepath.Rel(dist, path)
-		if err != nil {
+		if err != nil || !counts(filepath.ToSlash(name)) {
 			return err
-		}
-		if name = filepath.ToSlash(name); name != "sw.js" && !strings.Contains(string(worker), `"`+name+`"`) {
-			return nil
 		}
 		text, err := os.ReadFile(path)
 		s := measure(text)
