@@ -13,44 +13,40 @@ var psychrometer = source.ASHRAEAir.At("equation 33: a wet bulb in moving air").
 
 // readAir takes the booth as it is, judges dew on the panel, and weighs the air against ordinary air.
 func (d *day) readAir() bool {
-	air, p := d.Given(field.Air), climate.Pressure(d.Working, d.Given(field.Altitude))
+	air, p := d.given(&field.Air), climate.Pressure(d.Working, d.given(&field.Altitude))
 	rh, ok := d.readHumidity(air, p)
 	if !ok {
 		return false
 	}
-	d.now = drying.Climate{Air: air, Humidity: rh, Panel: d.Given(field.Panel), AirSpeed: d.Given(field.AirSpeed), Pressure: p}
-	d.needed = d.Given(field.MarginNeeded)
+	d.now = drying.Climate{Air: air, Humidity: rh, Panel: d.given(&field.Panel), AirSpeed: d.given(&field.AirSpeed), Pressure: p}
+	d.needed = d.given(&field.MarginNeeded)
 	var over calc.Num
 	over, d.dew = climate.JudgeCondensation(d.Working, d.now.Panel, air, rh, d.needed)
 	t, h := d.Constant("Ordinary air", unit.DegC, ordinaryDay, 23), d.Constant("and its humidity", unit.Percent, ordinaryDay, 50)
 	d.ordinary = drying.Climate{Air: t, Humidity: h, Panel: t, AirSpeed: d.now.AirSpeed, Pressure: p}
 	d.strength, d.usual = drying.Strength(d.Working, air, rh, p), drying.Strength(d.Working, t, h, p)
 	d.ratio = d.Step("Air dries water, against ordinary air", "r = max(0, E / E_ref)", unit.One, source.Definition, max(0, d.strength.V/d.usual.V), d.strength, d.usual)
-	d.Result(dewPoint, d.dew)
-	d.Result(margin, over)
-	d.Result(humidityNow, rh)
-	d.Result(dryingRatio, d.ratio)
-	d.Tell(dryingWhy, calc.Say("A wet film cools to {bulb}, {gap} below this air; in ordinary air to {usual} below it",
-		d.bulb(d.now).To(1, "bulb"), d.gap(d.now).To(1, "gap"), d.gap(d.ordinary).To(1, "usual")))
+	d.result(&dewPoint, d.dew)
+	d.result(&margin, over)
+	d.result(&humidityNow, rh)
+	d.result(&dryingRatio, d.ratio)
+	d.tell(&dryingWhy, "A wet film cools {gap} below this air, {usual} below ordinary air", gap(&d.now).To(1, "gap"), gap(&d.ordinary).To(1, "usual"))
 	return true
 }
 
-// bulb is the wet bulb over water.
-func (d *day) bulb(c drying.Climate) calc.Num {
-	return calc.N(climate.WetBulbLiquid(c.Air.V, c.Humidity.V, c.Pressure.V), unit.DegC)
+// gap is how far the wet bulb over water stands below the air.
+func gap(c *drying.Climate) calc.Num {
+	return calc.N(c.Air.V-climate.WetBulbLiquid(c.Air.V, c.Humidity.V, c.Pressure.V), unit.DiffC)
 }
-
-// gap is how far the wet bulb stands below the air.
-func (d *day) gap(c drying.Climate) calc.Num { return calc.N(c.Air.V-d.bulb(c).V, unit.DiffC) }
 
 // readHumidity takes the hygrometer's reading, or works it out from the wet bulb's.
 func (d *day) readHumidity(air, p calc.Num) (rh calc.Num, ok bool) {
 	if d.Picked(field.AirReading) != "wet-bulb" {
-		return d.Given(humidity), true
+		return d.given(&field.Humidity), true
 	}
-	w, bulb := d.Working, d.Given(wetBulb)
+	w, bulb := d.Working, d.given(&field.WetBulb)
 	if bulb.V > air.V+1e-9 {
-		d.Reject(wetBulb, calc.Impossible, "is above the air temperature: a wet wick is never warmer than the air", "Check both thermometers")
+		d.Reject(field.WetBulb, calc.Impossible, "is above the air temperature: a wet wick is never warmer than the air", "Check both thermometers")
 		return rh, false
 	}
 	full := climate.MoistureOf(w, climate.SaturationLiquid(w, bulb), p)
@@ -58,8 +54,8 @@ func (d *day) readHumidity(air, p calc.Num) (rh calc.Num, ok bool) {
 		((2501-2.326*bulb.V)*full.V-1.006*(air.V-bulb.V))/(2501+1.86*air.V-4.186*bulb.V), bulb, full, air)
 	pw := d.Step("Vapour pressure", "p_w = p*W/(0.621945 + W)", unit.Pascal, psychrometer, p.V*W.V/(0.621945+W.V), p, W)
 	rh = d.share(pw, air)
-	if rh.V < humidity.Limits.Min {
-		d.Reject(wetBulb, calc.Impossible, "is too far below the air temperature: no air is that dry", "Check that the wick is wet, and both thermometers")
+	if rh.V < field.Humidity.Limits.Min {
+		d.Reject(field.WetBulb, calc.Impossible, "is too far below the air temperature: no air is that dry", "Check that the wick is wet, and both thermometers")
 		return rh, false
 	}
 	return rh, true

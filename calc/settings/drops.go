@@ -28,21 +28,18 @@ func (d *day) drawDrops() {
 	top := math.Min(100, math.Max(5, math.Ceil(loss(20, farthest)/5)*5))
 	x := func(mm float64) float64 { return dropsLeft + mm/farthest*(dropsRight-dropsLeft) }
 	y := func(lost float64) float64 { return dropsBase - lost/top*(dropsBase-dropsTop) }
-	p := calc.Picture{
+	p := pen{calc.Picture{
 		Key: "drops", Title: "What drops lose on their way", Width: mapWide, Height: dropsHigh,
 		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry. Dashed: 30 µm in ordinary air",
-			d.distance.To(0, "L"), calc.N(loss(20, d.distance.V), unit.Percent).To(1, "a"), calc.N(loss(60, d.distance.V), unit.Percent).To(1, "b"))),
-	}
+			d.own[distance].To(0, "L"), calc.N(loss(20, d.own[distance].V), unit.Percent).To(1, "a"), calc.N(loss(60, d.own[distance].V), unit.Percent).To(1, "b"))),
+	}}
 	for i := range 6 {
 		share := top * float64(i) / 5
-		label := text("axis", dropsLeft-4, y(share)+4, d.Voiced(calc.Say("{x}", calc.N(share, unit.Percent).As("x"))))
-		label.AnchorEnd = true
-		p.Shapes = append(p.Shapes, rule("grid", dropsLeft, y(share), dropsRight-dropsLeft, 0), label)
+		p.rule("grid", dropsLeft, y(share), dropsRight-dropsLeft, 0)
+		p.text("axis", 2, dropsLeft-4, y(share)+4, d.tick(calc.N(share, unit.Percent)))
 	}
 	for mm := 100.0; mm <= farthest; mm += 100 {
-		label := text("axis", x(mm), dropsBase+16, d.Voiced(calc.Say("{L}", calc.N(mm, unit.Millimetre).To(0, "L"))))
-		label.AnchorMid = true
-		p.Shapes = append(p.Shapes, label)
+		p.text("axis", 1, x(mm), dropsBase+16, d.tick(calc.N(mm, unit.Millimetre)))
 	}
 	line := func(look string, rate calc.Num, size float64) {
 		var points []float64
@@ -50,7 +47,7 @@ func (d *day) drawDrops() {
 			mm := farthest * float64(i) / 15
 			points = append(points, x(mm), y(math.Min(top, lossAt(rate, size, mm))))
 		}
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Path, Look: look, Points: points})
+		p.path(look, points)
 	}
 	line("average", usual, dropSize)
 	for _, size := range []float64{20, dropSize, 40, 60} {
@@ -59,10 +56,11 @@ func (d *day) drawDrops() {
 			look = "now"
 		}
 		line(look, now, size)
-		p.Shapes = append(p.Shapes, text(look, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm"))
+		p.text(look, 0, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm")
 	}
-	p.Shapes = append(p.Shapes, rule("limit", x(math.Min(farthest, d.distance.V)), dropsTop, 0, dropsBase-dropsTop),
-		text("limit", x(math.Min(farthest, d.distance.V))+4, dropsTop+10, "you"),
-		text("axis", dropsLeft, dropsHigh-6, "distance from the gun, and loss upwards"))
-	d.Draw(p)
+	here := x(math.Min(farthest, d.own[distance].V))
+	p.rule("limit", here, dropsTop, 0, dropsBase-dropsTop)
+	p.text("limit", 0, here+4, dropsTop+10, "you")
+	p.text("axis", 0, dropsLeft, dropsHigh-6, "distance from the gun, and loss upwards")
+	d.Draw(p.Picture)
 }

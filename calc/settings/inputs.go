@@ -1,6 +1,8 @@
 package settings
 
 import (
+	"strings"
+
 	"spraywright/calc"
 	"spraywright/calc/field"
 )
@@ -13,50 +15,71 @@ const (
 	placePairs = "Your own pairs"
 )
 
-var (
-	humidity = field.Humidity.If("air_reading", "humidity")
-	wetBulb  = field.WetBulb.If("air_reading", "wet-bulb")
-
-	// Waterborne and one-pack come first: they are what most changes with the weather.
-	carrier = choices(field.Carrier, 1, 0)
-	pack    = choices(field.Pack, 1, 0)
-	role    = choices(field.Role, 3, 4, 0, 5)
-	solvent = field.Solvent.If("carrier", "solvent")
-
-	potLife         = field.PotLife.If("pack", "two")
-	potLifeAt       = field.PotLifeAt.If("pack", "two")
-	potLifeSecond   = field.PotLifeSecond.If("pack", "two")
-	potLifeSecondAt = field.PotLifeSecondAt.If("pack", "two")
+const (
+	twoPack      = "pack two"
+	solventborne = "carrier solvent"
 )
 
-// choices offers some of an input's choices, in another order.
-func choices(in calc.Input, order ...int) calc.Input {
-	var some []calc.Choice
-	for _, i := range order {
-		some = append(some, in.Choices[i])
+// inputs are put together from pointers: an input is large, and copying each in code of its own costs the download.
+var inputs = append(stand([]asked{
+	{&field.Air, placeAir, ""},
+	{&field.AirReading, placeAir, ""},
+	{&field.Humidity, placeAir, "air_reading humidity"},
+	{&field.WetBulb, placeAir, "air_reading wet-bulb"},
+	{&field.Panel, placeAir, ""},
+	{&field.AirSpeed, placeAir, ""},
+	{&field.Altitude, placeAir, ""},
+	{&field.MarginNeeded, placeAir, ""},
+	{&field.Carrier, placePaint, ""},
+	{&field.Pack, placePaint, ""},
+	{&field.Role, placePaint, ""},
+	{&field.Solvent, placePaint, solventborne},
+	{&field.Flash, placePaint, ""},
+	{&field.FlashAt, placePaint, ""},
+	{&field.FlashHumidity, placePaint, ""},
+	{&field.FlashAirSpeed, placePaint, ""},
+	{&field.PotLife, placePaint, twoPack},
+	{&field.PotLifeAt, placePaint, twoPack},
+	{&field.PotLifeSecond, placePaint, twoPack},
+	{&field.PotLifeSecondAt, placePaint, twoPack},
+	{&field.HumidityHighest, placePaint, ""},
+	{&field.Gun, placeGun, ""},
+	{&field.Pressure, placeGun, ""},
+	{&field.PressureMost, placeGun, ""},
+	{&field.PressureExponent, placeGun, ""},
+	{&field.GunDistance, placeGun, ""},
+	{&field.Overlap, placeGun, ""},
+	{&field.GunSpeed, placeGun, ""},
+}), pairs)
+
+// An asked is an input, where it stands, and the choice it is asked under: "pack two".
+type asked struct {
+	input       *calc.Input
+	place, when string
+}
+
+func stand(list []asked) []calc.Input {
+	all := make([]calc.Input, len(list))
+	for i, a := range list {
+		in := *a.input
+		in.Place = a.place
+		if key, choice, ok := strings.Cut(a.when, " "); ok {
+			in.When = &calc.When{Key: key, In: []string{choice}}
+		}
+		c := in.Choices
+		switch a.input {
+		case &field.Carrier, &field.Pack: // waterborne and one-pack first: they change most with the weather
+			in.Choices = []calc.Choice{c[1], c[0]}
+		case &field.Role: // base, clear, topcoat, surfacer
+			in.Choices, in.Help = append(c[3:6:6], c[0]), "Decides how dry spray shows"
+		}
+		all[i] = in
 	}
-	in.Choices = some
-	return in
-}
-
-var inputs = []calc.Input{
-	field.Air.In(placeAir), field.AirReading.In(placeAir), humidity.In(placeAir), wetBulb.In(placeAir), field.Panel.In(placeAir), field.AirSpeed.In(placeAir),
-	field.Altitude.In(placeAir), field.MarginNeeded.In(placeAir),
-	carrier.In(placePaint), pack.In(placePaint), rolled(role).In(placePaint), solvent.In(placePaint),
-	field.Flash.In(placePaint), field.FlashAt.In(placePaint), field.FlashHumidity.In(placePaint), field.FlashAirSpeed.In(placePaint),
-	potLife.In(placePaint), potLifeAt.In(placePaint), potLifeSecond.In(placePaint), potLifeSecondAt.In(placePaint), field.HumidityHighest.In(placePaint),
-	field.Gun.In(placeGun), field.Pressure.In(placeGun), field.PressureMost.In(placeGun), field.PressureExponent.In(placeGun),
-	field.GunDistance.In(placeGun), field.Overlap.In(placeGun), field.GunSpeed.In(placeGun),
-	pairs,
-}
-
-func rolled(in calc.Input) calc.Input {
-	in.Help = "Decides how dry spray shows"
-	return in
+	return all
 }
 
 var pairs = calc.Input{
 	Key: "pair", Place: placePairs, Label: "Your own pairs", RowName: "pair", Most: 20, Optional: true,
 	Help: "Other air, and the pressure that worked in it: your own figures instead of ours. None is fine; three also tell how far to trust them",
-	Rows: []calc.Input{field.Air, field.Humidity, field.PressureWorked},
+	Rows: stand([]asked{{&field.Air, "", ""}, {&field.Humidity, "", ""}, {&field.PressureWorked, "", ""}}),
 }

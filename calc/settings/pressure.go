@@ -19,8 +19,8 @@ const coldest, hottest = 5, 45
 const maddest = 0.5
 
 func (d *day) readGun() bool {
-	d.ref, d.rated, d.distance = d.Given(field.Pressure), d.Given(field.PressureMost), d.Given(field.GunDistance)
-	d.overlap, d.speed = d.Given(field.Overlap), d.Given(field.GunSpeed)
+	d.ref, d.rated = d.given(&field.Pressure), d.given(&field.PressureMost)
+	d.own = setup{d.ref, d.given(&field.GunDistance), d.given(&field.Overlap), d.given(&field.GunSpeed)}
 	if d.ref.V > d.rated.V {
 		d.Reject(field.Pressure, calc.Impossible, "is above the gun's rated highest pressure, {most}", "Never run a gun above its rating; check both", d.rated.As("most"))
 		return false
@@ -35,32 +35,32 @@ func (d *day) pressureToday() {
 	why := ""
 	switch {
 	case !d.water():
-		why = "Keep your own: humidity hardly touches solvent, and no figure is known. Choose the reducer for {t}"
+		why = "Keep your own: humidity hardly touches solvent"
 	case !ok:
-		why = "Keep your own: there is no figure for how this kind of gun follows the weather"
+		why = "Keep your own: no figure is known for this kind of gun"
 	case d.now.Air.V < coldest || d.now.Air.V > hottest:
-		why = "Keep your own: nothing is known under 5 °C (41 °F) or over 45 °C (113 °F)"
+		why = "Keep your own: no figure is known below 5 °C (41 °F) or above 45 °C (113 °F)"
 	}
 	if why != "" {
-		d.Tell(pressureWhy, calc.Say(why, d.now.Air.To(0, "t")))
+		d.tell(&pressureWhy, why)
 		return
 	}
-	d.Result(exponentUsed, m)
+	d.result(&exponentUsed, m)
 	d.Tell(exponentFrom, from)
 	var asked calc.Num
 	asked, d.start = gun.FollowAir(d.Working, m, d.ref, d.rated, d.strength, d.usual, d.gaugeStep())
-	d.Result(startPressure, d.start)
+	d.result(&startPressure, d.start)
 	switch {
 	case asked.V > d.rated.V+0.5:
-		why = "The air asks for {asked}; the gun's rating ends at {most}. Damp air dries drops slowly, so finer ones do no harm"
+		why = "The air asks for {asked}; the rating ends at {most}"
 	case d.start.V < d.ref.V:
-		why = "Lower than in ordinary air: larger drops land wetter, spread wider and miss less. It makes up for a part of the air only"
+		why = "Larger drops land wetter, and more of them land"
 	case d.start.V > d.ref.V:
-		why = "Higher than in ordinary air: damp air dries drops slowly, so finer ones do no harm"
+		why = "This air dries drops slowly: finer ones do no harm"
 	default:
 		why = "As in ordinary air"
 	}
-	d.Tell(pressureWhy, calc.Say(why, asked.To(1, "asked"), d.rated.To(1, "most")))
+	d.tell(&pressureWhy, why, asked.To(1, "asked"), d.rated.To(1, "most"))
 }
 
 // gaugeStep is what the reader's gauge shows: 0.5 psi, or 0.05 bar.
@@ -74,14 +74,14 @@ func (d *day) gaugeStep() calc.Num {
 
 // exponent is the one typed, else the one fitted to the shop's own pairs, else what is known for the kind of gun.
 func (d *day) exponent() (m calc.Num, from calc.Text, ok bool) {
-	if m = d.Given(field.PressureExponent); m.Given() {
+	if m = d.given(&field.PressureExponent); m.Given() {
 		return m, calc.Say("The number you entered"), true
 	}
 	if m, from, ok = d.fitted(); ok {
 		return m, from, ok
 	}
 	m, ok = gun.Exponent(d.Working, d.Picked(field.Gun))
-	return m, calc.Say("Painters' practice, one desert setting: nobody has measured it"), ok
+	return m, calc.Say("Painters' practice in one desert, not measured"), ok
 }
 
 func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
@@ -106,11 +106,11 @@ func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
 		d.Caution("Your pairs do not fit: pressure falls as air gets drier, and by less than they say. Check them; they are left out.")
 		return m, from, false
 	case spread.Given():
-		d.Result(exponentSpread, spread)
+		d.result(&exponentSpread, spread)
 	}
 	n := calc.Words(strconv.Itoa(len(own)), "n")
 	if len(own) == 1 {
-		return m, calc.Say("Your own pair: one cannot show how far to trust it"), true
+		return m, calc.Say("Your own pair; three would show how far to trust it"), true
 	}
 	return m, calc.Say("Your own {n} pairs", n), true
 }

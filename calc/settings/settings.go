@@ -8,6 +8,7 @@ import (
 	"spraywright/calc"
 	"spraywright/calc/caution"
 	"spraywright/calc/drying"
+	"spraywright/calc/field"
 	"spraywright/calc/source"
 )
 
@@ -36,16 +37,15 @@ func Settings() *calc.Calculator {
 // A day is one run: what has been read and worked out so far.
 type day struct {
 	*calc.Working
-	now, ordinary        drying.Climate
-	dew, needed, most    calc.Num // most: the dampest the sheet allows
-	strength, usual      calc.Num // how hard the air dries water, now and in ordinary air
-	ratio                calc.Num // of the two
-	liquid               string
-	sheet                drying.Climate
-	ref, rated, distance calc.Num // the gun as it is set up
-	overlap, speed       calc.Num
-	start                calc.Num // today's pressure; ref where there is no figure
-	strongest            calc.Text
+	now, ordinary     drying.Climate
+	dew, needed, most calc.Num // most: the dampest the sheet allows
+	strength, usual   calc.Num // how hard the air dries water, now and in ordinary air
+	ratio             calc.Num // of the two
+	liquid            string
+	sheet             drying.Climate
+	ref, rated        calc.Num // the gun's pressures as it is set up
+	own               setup
+	start             calc.Num // today's pressure; ref where there is no figure
 }
 
 func work(w *calc.Working) {
@@ -71,7 +71,7 @@ func work(w *calc.Working) {
 func (d *day) water() bool { return d.liquid == drying.Water }
 
 func (d *day) cautions() {
-	if d.Picked(pack) == "two" {
+	if d.Picked(field.Pack) == "two" {
 		d.Caution(caution.Isocyanate)
 		d.Caution(caution.PotLife)
 		d.Caution(caution.HardenerRatio)
