@@ -19,7 +19,7 @@ type Form map[string]string
 // of their own, as in a file; a line without an equals sign is passed over.
 func ParseForm(text string) Form {
 	form := Form{}
-	for pair := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == '&' || r == '\n' }) {
+	for pair := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == '&' || r == '\n' || r == '\r' }) {
 		key, value, _ := strings.Cut(pair, "=")
 		key, value = unescape(key), unescape(value)
 		if _, taken := form[key]; !taken && key != "" && value != "" {
@@ -111,11 +111,12 @@ func escape(b *strings.Builder, s string) {
 // mostRow is the largest row number that counts.
 const mostRow = 9999
 
-// rows lists the row numbers that a form has for a table, in order. Only plain numbers from 1 to mostRow count.
-func (form Form) rows(prefix string) []string {
+// Rows lists the row numbers that a form has for a table, "part", in order. Only plain numbers from 1 to 9999 count:
+// no sign, no leading zero.
+func (form Form) Rows(table string) []string {
 	var present [mostRow + 1]bool
 	for key := range form {
-		rest, ok := strings.CutPrefix(key, prefix)
+		rest, ok := strings.CutPrefix(key, table+".")
 		if !ok {
 			continue
 		}

@@ -35,6 +35,13 @@ func TestAFormIsWrittenInOrder(t *testing.T) {
 	assert.Equal(t, "air=31&part=y&part.2=x&part.2.name=a+c&part.10.name=b&part.length.unit=in&ratio=4:1%2B10%25", form.String())
 }
 
+func TestRowsOfATable(t *testing.T) {
+	form := calc.Form{"part.10.name": "b", "part.2.name": "a", "part.2.length": "5", "part.length.unit": "in", "part.3": "no column",
+		"part.0.name": "x", "part.07.name": "x", "part.+4.name": "x", "part.10000.name": "x", "part": "5", "parts.1.name": "x"}
+	assert.Equal(t, []string{"2", "10"}, form.Rows("part"))
+	assert.Empty(t, form.Rows("coat"))
+}
+
 // A link made here must say the same to any other reader of URLs (WHATWG URL, application/x-www-form-urlencoded).
 func TestALinkReadsTheSameElsewhere(t *testing.T) {
 	form := calc.Form{"ratio": "4:1+10%", "name": "Lid & “box” #2 = 50 % ½", "part.1.colour": "élan/café?"}

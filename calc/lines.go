@@ -41,14 +41,12 @@ func (w *Working) line(s Step) Line {
 // the name but are passed over. It panics when names and numbers do not pair up: that is a mistake in the program.
 func named(formula, but string, nums []Num) []Arg {
 	args := make([]Arg, 0, len(nums)+1)
-	for formula != "" {
-		var word string
-		word, formula = nextWord(formula)
+	for word, rest := nextWord(formula); word != ""; word, rest = nextWord(rest) {
 		if r, _ := utf8.DecodeRuneInString(word); r != '_' && !unicode.IsLetter(r) || word == but || isFunction(word) || hasName(args, word) {
 			continue
 		}
 		if len(args) == len(nums) {
-			panic("calc: no number is given for " + word)
+			panic("calc: no number is given for " + word + " in " + formula)
 		}
 		args = append(args, nums[len(args)].As(word))
 	}

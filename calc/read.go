@@ -64,7 +64,7 @@ func (r *reader) table(e *Entry, prefix string, in *Input) {
 		e.tables = map[string][]*Entry{}
 	}
 	table := prefix + in.Key
-	rows := r.form.rows(table + ".")
+	rows := r.form.Rows(table)
 	switch {
 	case len(rows) == 0 && in.Optional:
 		return
@@ -142,7 +142,7 @@ func (r *reader) words(field string, in *Input, text string) answer {
 	}
 	if in.Check != nil {
 		if f := in.Check(text); f != nil {
-			return r.problem(in, field, Unclear, "{label} "+f.Message, f.Fix)
+			return r.problem(in, field, Unclear, "{label} {fault}", "{fix}", Words(f.Message, "fault"), Words(f.Fix, "fix"))
 		}
 	}
 	return answer{text: text, given: true}
@@ -181,17 +181,23 @@ func (r *reader) number(prefix, field string, in *Input, text string) answer {
 	return r.within(field, in, x, u)
 }
 
-// within holds a number to the input's limits, wording them in the unit it was typed in.
+// within holds a number to the input's limits, wording them in the unit it was typed in. A limit is worded to
+// five digits, so what was typed may pass it by their rounding; it is then taken as the limit itself.
 func (r *reader) within(field string, in *Input, x float64, u unit.Unit) answer {
-	own := unit.Convert(x, u, in.Unit)
-	slack := 1e-9 * (math.Abs(in.Limits.Max) + math.Abs(in.Limits.Min))
+	const rounding = 5e-5
+	low, high := in.Limits.Min, in.Limits.Max
+	own, slack := unit.Convert(x, u, in.Unit), 1e-9*(math.Abs(high)+math.Abs(low))
 	switch {
-	case own < in.Limits.Min-slack:
+	case own < low-slack-rounding*math.Abs(low):
 		return r.problem(in, field, TooLow, "{label} must be {limit} or more", "Check the number and its unit",
-			Words(in.limit(in.Limits.Min, u), "limit"))
-	case own > in.Limits.Max+slack:
+			Words(in.limit(low, u), "limit"))
+	case own > high+slack+rounding*math.Abs(high):
 		return r.problem(in, field, TooHigh, "{label} must be {limit} or less", "Check the number and its unit",
-			Words(in.limit(in.Limits.Max, u), "limit"))
+			Words(in.limit(high, u), "limit"))
+	case own < low:
+		x, u = low, in.Unit
+	case own > high:
+		x, u = high, in.Unit
 	case in.Whole && x != math.Trunc(x):
 		return r.problem(in, field, NotNumber, "{label} must be a whole number", "Round it up or down")
 	}

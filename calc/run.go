@@ -85,7 +85,7 @@ func (w *Working) list(out Output, form Form) (List, bool) {
 	for _, row := range w.lists[out.Key] {
 		shown := make([]Figure, len(row))
 		for i, f := range row {
-			shown[i], _ = w.shown(f, out.Columns[i], form)
+			shown[i], _ = w.shown(f, out.Columns[i], nil) // a column has no unit of its own choosing
 		}
 		l.Rows = append(l.Rows, shown)
 	}

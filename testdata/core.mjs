@@ -8,6 +8,7 @@ import { pathToFileURL } from "node:url";
  * both texts.
  */
 export async function start(dist, core) {
+  globalThis.crypto ??= (await import("node:crypto")).webcrypto; // node 18 has it there alone
   await import(pathToFileURL(join(dist, "wasm_exec.js"))); // defines globalThis.Go
   const go = new Go();
   const { instance } = await WebAssembly.instantiate(await readFile(join(dist, core + ".wasm")), go.importObject);

@@ -46,8 +46,6 @@ func knownBy(s string) string {
 		return "known_by must be seen ADDRESS, second-hand ADDRESS, memory, common practice or by hand, not “" + s + "”"
 	case strings.TrimSpace(address) == "":
 		return "known_by “" + how + "” needs the address where it was read"
-	case strings.Contains(address, "secondary page"):
-		return "known_by needs the address or the document's number, not “" + address + "”"
 	}
 	return ""
 }

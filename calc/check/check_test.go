@@ -98,7 +98,6 @@ func TestMisprintsInAFileAreNamed(t *testing.T) {
 		"source,known_by,warm degC\nx,somehow,1\n":                 "known_by must be",
 		"source,known_by,warm degC\nx,seen,1\n":                    "needs the address",
 		"source,known_by,warm degC\nx,second-hand ,1\n":            "needs the address",
-		"source,known_by,warm degC\nx,seen secondary page,1\n":     "needs the address or the document's number",
 		"source,known_by,warm degC\nx,memory,about 4\n":            "“about 4” is not a printed value",
 		"source,known_by,warm degC\nx,memory,NaN\n":                "is not a printed value",
 		"source,known_by,warm degC\nx,memory,4±some\n":             "has no number after ±",

@@ -36,8 +36,7 @@ func TestBranchesMeet(t *testing.T) {
 // ASHRAE Fundamentals 2017, chapter 1, example 1 (second-hand, psychrolib tests): 40 °C, wet bulb 20 °C, sea level.
 func TestASHRAEExample(t *testing.T) {
 	w := overWetBulb(40, 20, 101325)
-	assert.InDelta(t, 0.0065, w, 0.0001)           // read off a chart, with psychrolib's ±
-	assert.InDelta(t, 56700, Enthalpy(40, w), 100) // read off a chart to 0.1 kJ
+	assert.InDelta(t, 0.0065, w, 0.0001) // read off a chart, with psychrolib's ±
 	pw := w * 101325 / (0.621945 + w)
 	assert.InDelta(t, 7, SaturationTemperature(pw), 0.5)
 	assert.InDelta(t, 14, 100*pw/SaturationPressure(40), 0.5)

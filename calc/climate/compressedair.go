@@ -15,9 +15,10 @@ func CompressedAir() *calc.Calculator {
 		Title:    "Water in compressed air",
 		Question: "How much water comes out of my compressed air, and how dry is it at the gun?",
 		Range: "Air of −10 to 60 °C drawn in, 5 to 300 psi (0.3 to 21 bar), coldest point −70 to 60 °C, where all the water that settles is drained. " +
-			"Ideal gas: a real line holds a few percent more water. Below 0 °C dew points are frost points.",
-		Inputs:   []calc.Input{drawnIn(), field.Humidity, field.Altitude, field.LinePressure, field.ColdestPoint},
-		Outputs:  []calc.Output{pressureDewPoint, dewPointAtGun, airClass, condensate, waterLeft, absoluteHumidity, humidityAtGun},
+			"Ideal gas: a real line holds a few percent more water. Below 0 °C dew points are frost points. " +
+			"Classes 7 to 9 go by liquid water, which no dew point tells.",
+		Inputs:   []calc.Input{drawnIn(), field.Humidity, field.Altitude, field.LinePressure, field.ColdestPoint, field.ClassWanted},
+		Outputs:  []calc.Output{pressureDewPoint, dewPointAtGun, airClass, condensate, waterLeft, absoluteHumidity, humidityAtGun, classDewPoint},
 		Work:     workCompressedAir,
 		Cautions: []string{caution.CompressedAir},
 	}
@@ -27,6 +28,7 @@ var (
 	pressureDewPoint = calc.Output{Key: "pressure_dew_point", Label: "Pressure dew point", Unit: unit.DegC, Decimals: 1, Main: true}
 	dewPointAtGun    = calc.Output{Key: "expanded_dew_point", Label: "Dew point once let out of the gun", Unit: unit.DegC, Decimals: 1}
 	airClass         = calc.Output{Key: "humidity_class", Label: "Humidity class by ISO 8573-1", Words: true}
+	classDewPoint    = calc.Output{Key: "class_dew_point", Label: "Highest pressure dew point of the class wanted", Unit: unit.DegC, Optional: true}
 	condensate       = calc.Output{Key: "condensate", Label: "Water that settles, from each m³ drawn in", Unit: unit.GramPerCubicMetre, Decimals: 1, Main: true}
 	waterLeft        = calc.Output{Key: "water_left", Label: "Water left, in each m³ of compressed air", Unit: unit.GramPerCubicMetre, Decimals: 2}
 	humidityAtGun    = calc.Output{Key: "expanded_humidity", Label: "Humidity once let out, at air temperature", Unit: unit.Percent, Decimals: 1}
@@ -71,14 +73,34 @@ func workCompressedAir(w *calc.Working) {
 		said = calc.Say(class, w.Constant("Highest pressure dew point of that class", unit.DegC, humidClass, most).As("most"))
 	}
 	w.Tell(airClass, said)
+	wantedClass(w, pdp)
 	judgeLine(w, pdp, t, drains)
 	frost(w, t, dew)
+}
+
+// classes are the highest pressure dew points in °C of classes 1 to 6.
+var classes = [...]float64{-70, -40, -20, 3, 7, 10}
+
+// wantedClass tells the dew point of the class wanted and whether the line meets it.
+func wantedClass(w *calc.Working, pdp calc.Num) {
+	class := w.Given(field.ClassWanted)
+	if !class.Given() {
+		return
+	}
+	most := w.Constant(classDewPoint.Label, unit.DegC, humidClass, classes[int(class.V)-1])
+	w.Result(classDewPoint, most)
+	says := []calc.Arg{class.To(0, "class"), most.As("most"), pdp.To(1, "pdp")}
+	if pdp.V > most.V+1e-6 {
+		w.Judge(calc.Stop, calc.Say("Class {class} wants a pressure dew point of {most} or lower, and the line has {pdp}", says...), calc.Say("Fit a dryer that gets there at your flow, after a cooler that is drained"))
+		return
+	}
+	w.Judge(calc.Go, calc.Say("The line meets class {class}: it wants {most} or lower, and has {pdp}", says...), calc.Say("Have it measured where the gun couples in"))
 }
 
 // HumidityClass is the class of ISO 8573-1 for a pressure dew point in °C, by the dew point alone, and the highest
 // dew point of that class. The driest class that it meets has the lowest number.
 func HumidityClass(pdp float64) (class string, most float64, ok bool) {
-	for i, most := range []float64{-70, -40, -20, 3, 7, 10} {
+	for i, most := range classes {
 		if pdp <= most+1e-6 {
 			return string(rune('1' + i)), most, true
 		}

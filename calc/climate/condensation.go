@@ -28,7 +28,7 @@ func Condensation() *calc.Calculator {
 var (
 	margin        = calc.Output{Key: "margin", Label: "Panel above dew point", Unit: unit.DiffC, Decimals: 1, Main: true}
 	panelGoal     = calc.Output{Key: "panel_goal", Label: "Panel must reach", Unit: unit.DegC, Decimals: 1}
-	humidityGoal  = calc.Output{Key: "humidity_goal", Label: "or humidity come down to", Unit: unit.Percent, Decimals: 1}
+	humidityGoal  = calc.Output{Key: "humidity_goal", Label: "Or humidity must come down to", Unit: unit.Percent, Decimals: 1}
 	dewPointShift = calc.Output{Key: "dew_point_shift", Label: "Dew point rises, if the hygrometer reads 3 % low", Unit: unit.DiffC, Decimals: 1}
 )
 

@@ -22,10 +22,6 @@ func VapourPressureDeficit(t, pw float64) float64 { return SaturationPressure(t)
 // AirDensity is the mass in kg of a m³ of air of t °C, moisture content w kg/kg and p Pa.
 func AirDensity(t, w, p float64) float64 { return (1 + w) / MoistVolume(t, w, p) }
 
-// Enthalpy is the heat in J of moist air of t °C and moisture content w kg/kg, for each kg of dry air, counted from
-// dry air and water at 0 °C. ASHRAE Fundamentals, chapter 1, equation 30.
-func Enthalpy(t, w float64) float64 { return 1006*t + w*(2501000+1860*t) }
-
 // WetBulb is the thermodynamic wet bulb in °C of air of t °C, rh % and p Pa; the ice bulb where the wick freezes. Just
 // around 0 °C water and ice can both satisfy their equations. A wick that comes to rest above 0 °C never freezes, so
 // water is taken then. It is made for -10 to 60 °C. ASHRAE Fundamentals, chapter 1, equations 33 and 35.

@@ -61,11 +61,7 @@ func MoistureOf(w *calc.Working, pw, p calc.Num) calc.Num {
 		MoistureContent(pw.V, p.V), pw, p)
 }
 
-// WetBulbOf is the wet bulb of air of temperature t and humidity rh at pressure p, the ice bulb where it freezes.
-func WetBulbOf(w *calc.Working, t, rh, p calc.Num) calc.Num {
-	return wetBulb(w, t, MoistureOf(w, VapourPressure(w, t, rh), p), p)
-}
-
+// wetBulb is the wet bulb of air of temperature t and moisture content W at pressure p, the ice bulb where it freezes.
 func wetBulb(w *calc.Working, t, W, p calc.Num) calc.Num {
 	if freezes(t.V, W.V, p.V) {
 		bulb := rise(func(b float64) float64 { return overFrozenBulb(t.V, b, p.V) }, W.V, -100, min(t.V, 0))

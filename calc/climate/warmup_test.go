@@ -2,27 +2,14 @@ package climate
 
 import (
 	"math/rand/v2"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
+	"spraywright/calc/internal/ask"
 )
-
-func show(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-func value(t *testing.T, r calc.Report, key string) float64 {
-	t.Helper()
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	require.Fail(t, "no "+key, "%v", r.Problems)
-	return 0
-}
 
 func warmingForm(text string) calc.Form {
 	form := calc.ParseForm(text)
@@ -39,7 +26,7 @@ func warmingForm(text string) calc.Form {
 
 // Time goes with thickness and against heat transfer, and a part that air reaches from one side counts double.
 func TestWarmUpIsInProportion(t *testing.T) {
-	wait := func(text string) float64 { return value(t, PartWarmUp().Run(warmingForm(text)), "warm_up_high") }
+	wait := func(text string) float64 { return ask.Value(t, PartWarmUp().Run(warmingForm(text)), "warm_up_high") }
 	base := wait("")
 	assert.InEpsilon(t, 2*base, wait("part_thickness=6"), 1e-9)
 	assert.InEpsilon(t, base/2, wait("heat_transfer=20"), 1e-9)
@@ -55,13 +42,13 @@ func TestWarmUpAgainstSmallSteps(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 5))
 	for range 50 {
 		air, panel := 15+r.Float64()*20, -9+r.Float64()*9
-		report := PartWarmUp().Run(warmingForm("air=" + show(air) + "&panel=" + show(panel) + "&humidity=30"))
-		wait, tau := value(t, report, "warm_up_high"), value(t, report, "time_constant")
+		report := PartWarmUp().Run(warmingForm("air=" + ask.Show(air) + "&panel=" + ask.Show(panel) + "&humidity=30"))
+		wait, tau := ask.Value(t, report, "warm_up_high"), ask.Value(t, report, "time_constant")
 		T, dt := panel, wait/20000
 		for range 20000 {
 			T += (air - T) / tau * dt
 		}
-		assert.InDelta(t, value(t, report, "panel_goal"), T, 0.01)
+		assert.InDelta(t, ask.Value(t, report, "panel_goal"), T, 0.01)
 	}
 }
 
@@ -87,15 +74,15 @@ func TestHeatedAirKeepsItsWater(t *testing.T) {
 	for range 200 {
 		air, rh, wanted := 2+r.Float64()*25, 30+r.Float64()*65, 30+r.Float64()*60
 		hot := air + r.Float64()*30
-		form := calc.Form{"air": show(air), "humidity": show(rh), "heated_to": show(hot), "humidity_wanted": show(wanted)}
+		form := calc.Form{"air": ask.Show(air), "humidity": ask.Show(rh), "heated_to": ask.Show(hot), "humidity_wanted": ask.Show(wanted)}
 		report := HeatedAir().Run(form)
 		require.Empty(t, report.Problems)
-		after := value(t, report, "heated_humidity")
+		after := ask.Value(t, report, "heated_humidity")
 		assert.InEpsilon(t, PartialPressure(air, rh), PartialPressure(hot, after), 1e-9)
 		assert.LessOrEqual(t, after, rh+1e-9)
-		assert.InEpsilon(t, PartialPressure(air, rh), PartialPressure(value(t, report, "heated_for"), wanted), 1e-6)
+		assert.InEpsilon(t, PartialPressure(air, rh), PartialPressure(ask.Value(t, report, "heated_for"), wanted), 1e-6)
 		if hot > air+0.1 {
-			assert.Greater(t, value(t, report, "drying_gain"), 1.0)
+			assert.Greater(t, ask.Value(t, report, "drying_gain"), 1.0)
 		}
 	}
 }

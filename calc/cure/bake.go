@@ -32,7 +32,7 @@ var (
 	bakeNeeded     = calc.Output{Key: "bake_needed", Label: "Bake for", Unit: unit.Minute, Main: true}
 	bakeNeededLow  = calc.Output{Key: "bake_needed_low", Label: "It cannot be through before", Unit: unit.Minute}
 	equivalentLow  = calc.Output{Key: "equivalent_low", Label: "Your bake is worth at least", Unit: unit.Minute, Decimals: 1, Optional: true}
-	equivalentHigh = calc.Output{Key: "equivalent_high", Label: "and at most", Unit: unit.Minute, Decimals: 1, Optional: true}
+	equivalentHigh = calc.Output{Key: "equivalent_high", Label: "Your bake is worth at most", Unit: unit.Minute, Decimals: 1, Optional: true}
 	timeConstant   = calc.Output{Key: "time_constant", Label: "Time constant of the part", Unit: unit.Minute, Decimals: 1, Optional: true}
 )
 

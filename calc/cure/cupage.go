@@ -34,7 +34,7 @@ var (
 	leftLow  = calc.Output{Key: "left_low", Label: "Use it up within", Unit: unit.Minute, Main: true}
 	leftHigh = calc.Output{Key: "left_high", Label: "It may last up to", Unit: unit.Minute}
 	usedHigh = calc.Output{Key: "used_high", Label: "Pot life used, at the most", Unit: unit.Percent}
-	usedLow  = calc.Output{Key: "used_low", Label: "and at the least", Unit: unit.Percent}
+	usedLow  = calc.Output{Key: "used_low", Label: "Pot life used, at the least", Unit: unit.Percent}
 )
 
 var usedAdds = source.GoldBook.At("Arrhenius equation, each stretch at its own speed").By(source.Derived)
@@ -66,7 +66,7 @@ func cupAge(w *calc.Working) {
 	judgeCup(w, left, high, low)
 }
 
-// usedUp is the share of the pot life, in percent, that the stays have used at the most and at the least. ok is
+// usedUp is the share of the pot life, in percent, that the stays have used at the most Pot life used, at the least. ok is
 // false where one of them is rejected.
 func usedUp(w *calc.Working, stated, statedAt, second, secondAt calc.Num) (most, least calc.Num, ok bool) {
 	var mostBy, leastBy []calc.Num

@@ -2,7 +2,6 @@ package cure_test
 
 import (
 	"math/rand/v2"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,36 +9,24 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/cure"
+	"spraywright/calc/internal/ask"
 )
-
-func show(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-func value(t *testing.T, r calc.Report, key string) float64 {
-	t.Helper()
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	require.Fail(t, "no "+key, "%v", r.Problems)
-	return 0
-}
 
 // Where a cup stood in one place and stays there, what is used and what is left make the pot life there.
 func TestUsedAndLeftMakeThePotLife(t *testing.T) {
 	r := rand.New(rand.NewPCG(9, 11))
 	for range 200 {
 		at, stood := 6+r.Float64()*28, r.Float64()*14
-		form := calc.Form{"pot_life": "60", "pot_life_at": "20", "air": show(at), "stay.1.stood_for": show(stood), "stay.1.stood_at": show(at)}
+		form := calc.Form{"pot_life": "60", "pot_life_at": "20", "air": ask.Show(at), "stay.1.stood_for": ask.Show(stood), "stay.1.stood_at": ask.Show(at)}
 		report := cure.CupAge().Run(form)
 		low, high, refused := cure.PotLife(nil, minutes(60), degC(20), none, none, degC(at))
 		require.Nil(t, refused)
-		assert.InDelta(t, low.V, value(t, report, "left_low")+stood, 1e-6)
-		assert.InDelta(t, high.V, value(t, report, "left_high")+stood, 1e-6)
-		assert.LessOrEqual(t, value(t, report, "used_low"), value(t, report, "used_high")+1e-9)
+		assert.InDelta(t, low.V, ask.Value(t, report, "left_low")+stood, 1e-6)
+		assert.InDelta(t, high.V, ask.Value(t, report, "left_high")+stood, 1e-6)
+		assert.LessOrEqual(t, ask.Value(t, report, "used_low"), ask.Value(t, report, "used_high")+1e-9)
 
-		form["stay.1.stood_for"], form["stay.2.stood_for"], form["stay.2.stood_at"] = show(stood/3), show(stood*2/3), show(at)
-		assert.InDelta(t, value(t, report, "used_high"), value(t, cure.CupAge().Run(form), "used_high"), 1e-6, "a stay cut in two is the same stay")
+		form["stay.1.stood_for"], form["stay.2.stood_for"], form["stay.2.stood_at"] = ask.Show(stood/3), ask.Show(stood*2/3), ask.Show(at)
+		assert.InDelta(t, ask.Value(t, report, "used_high"), ask.Value(t, cure.CupAge().Run(form), "used_high"), 1e-6, "a stay cut in two is the same stay")
 	}
 }
 
@@ -60,8 +47,8 @@ func TestCupVerdicts(t *testing.T) {
 func TestRecoatWindowIsCautiousBothWays(t *testing.T) {
 	before := 1e9
 	for air := 5.0; air <= 35; air++ {
-		r := cure.RecoatWindow().Run(calc.Form{"recoat_time": "4", "recoat_at": "20", "latest_recoat": "24", "air": show(air)})
-		earliest, maybe, latest := value(t, r, "earliest"), value(t, r, "earliest_maybe"), value(t, r, "latest")
+		r := cure.RecoatWindow().Run(calc.Form{"recoat_time": "4", "recoat_at": "20", "latest_recoat": "24", "air": ask.Show(air)})
+		earliest, maybe, latest := ask.Value(t, r, "earliest"), ask.Value(t, r, "earliest_maybe"), ask.Value(t, r, "latest")
 		assert.Less(t, earliest, before)
 		assert.LessOrEqual(t, maybe, earliest+1e-9)
 		assert.LessOrEqual(t, latest, 24+1e-9)

@@ -31,7 +31,7 @@ var (
 	earliestMaybe = calc.Output{Key: "earliest_maybe", Label: "Never before", Unit: unit.Hour, Decimals: 1}
 	latest        = calc.Output{Key: "latest", Label: "Sand first after", Unit: unit.Hour, Decimals: 1, Optional: true}
 	fromClock     = calc.Output{Key: "from_clock", Label: "That is from", Words: true, Optional: true}
-	toClock       = calc.Output{Key: "to_clock", Label: "until", Words: true, Optional: true}
+	toClock       = calc.Output{Key: "to_clock", Label: "That is until", Words: true, Optional: true}
 )
 
 func recoatWindow(w *calc.Working) {

@@ -34,8 +34,8 @@ func FlashOff() *calc.Calculator {
 }
 
 var (
-	flashLow   = calc.Output{Key: "flash_low", Label: "Flash-off, from", Unit: unit.Minute, Main: true}
-	flashHigh  = calc.Output{Key: "flash_high", Label: "to", Unit: unit.Minute, Main: true}
+	flashLow   = calc.Output{Key: "flash_low", Label: "Flash-off, shortest", Unit: unit.Minute, Main: true}
+	flashHigh  = calc.Output{Key: "flash_high", Label: "Flash-off, longest", Unit: unit.Minute, Main: true}
 	flashRatio = calc.Output{Key: "flash_ratio", Label: "Against the stated time, on thin sheet", Unit: unit.One, Decimals: 2}
 )
 

@@ -13,7 +13,7 @@ var (
 		Limits: between(0, 2880), Example: 20,
 	}
 	StoodAt = calc.Input{
-		Key: "stood_at", Label: "at", Symbol: "T", Unit: unit.DegC,
+		Key: "stood_at", Label: "Stood at", Symbol: "T", Unit: unit.DegC,
 		Help:   "The warmth of the cup there",
 		Limits: between(0, 60), Example: 26,
 	}

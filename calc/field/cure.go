@@ -51,7 +51,7 @@ var (
 		When: &calc.When{Key: "bake_timed", In: []string{"door"}},
 	}
 	ReadingAfter = calc.Input{
-		Key: "reading_after", Label: "read after", Symbol: "t_m", Unit: unit.Minute,
+		Key: "reading_after", Label: "Metal was read after", Symbol: "t_m", Unit: unit.Minute,
 		Help:   "Minutes from closing the door to that reading",
 		Limits: between(0.5, 240), Example: 10,
 		When: &calc.When{Key: "bake_timed", In: []string{"door"}},

@@ -102,12 +102,12 @@ var (
 		Limits: between(5, 45), Example: 20,
 	}
 	FlashHumidity = calc.Input{
-		Key: "flash_humidity", Label: "and at humidity", Symbol: "RH_ref", Unit: unit.Percent,
+		Key: "flash_humidity", Label: "Flash-off is stated at humidity", Symbol: "RH_ref", Unit: unit.Percent,
 		Help:   "Humidity on the sheet; 50 % where it says standard conditions",
 		Limits: between(5, 90), Example: 50,
 	}
 	FlashAirSpeed = calc.Input{
-		Key: "flash_air_speed", Label: "and at air speed", Symbol: "u_ref", Unit: unit.AirMetrePerSecond,
+		Key: "flash_air_speed", Label: "Flash-off is stated at air speed", Symbol: "u_ref", Unit: unit.AirMetrePerSecond,
 		Help:   "Few sheets say; 0.2 m/s is a quiet booth",
 		Limits: between(0, 5), Example: 0.2, Prefill: true,
 	}

@@ -53,7 +53,7 @@ var (
 		Limits: between(0, 1e6), Example: 50,
 	}
 	Clock = calc.Input{
-		Key: "clock", Label: "You start mixing at", Words: "8:00", Optional: true,
+		Key: "clock", Label: "Start of mixing", Words: "8:00", Optional: true,
 		Help:  "Time of day, as 8:00; blank counts from zero",
 		Check: CheckClock,
 	}

@@ -82,6 +82,11 @@ var (
 		Help:   "Where the air is coldest",
 		Limits: between(5, 300), Example: 101.5,
 	}
+	ClassWanted = calc.Input{
+		Key: "class_wanted", Label: "Humidity class wanted", Unit: unit.One, Whole: true, Optional: true,
+		Help:   "Of ISO 8573-1, 1 to 6, as the gun’s or the paint’s sheet asks for it",
+		Limits: between(1, 6), Example: 4,
+	}
 	ColdestPoint = calc.Input{
 		Key: "coldest_point", Label: "Coldest point of the line", Symbol: "t_c", Unit: unit.DegC,
 		Help:   "With a dryer, its pressure dew point",

@@ -9,7 +9,7 @@ import (
 // The three rules. They differ, so that each goes by its own name.
 var (
 	iso19840    = source.ISO19840.By(source.SecondHand)
-	iso19840Few = source.ISO19840.At("readings between 80 % and 100 %").By(source.Memory)
+	iso19840Few = source.ISO19840.At("readings between 80 % and 100 %, as R. A. Francis compares the standards").By(source.SecondHand)
 	iso19840Off = source.ISO19840.At("correction by ISO 8503 grade").By(source.SecondHand)
 	pa2         = source.SSPCPA2.At("spots 80 % and 120 %, its third restriction level").By(source.SecondHand)
 	pa2Single   = source.SSPCPA2.At("a single value is taken as ±20 %, since 2012").By(source.SecondHand)

@@ -77,6 +77,9 @@ func gaugeReadings(w *calc.Working) {
 		}
 	}
 	switch {
+	case failed == 0 && len(x) < fewReadings:
+		w.Judge(calc.Wait, calc.Say("No rule that could be applied fails these readings, but they are too few to accept a film by"),
+			calc.Say("Take as many, and where, as the rule named in the specification wants"))
 	case failed == 0:
 		w.Judge(calc.Go, calc.Say("No rule that could be applied fails these readings"), calc.Say("File them with the job, under the name of the rule specified"))
 	case passed > 0:
@@ -86,6 +89,10 @@ func gaugeReadings(w *calc.Working) {
 	}
 	wanted(w)
 }
+
+// fewReadings is the number below which no film is accepted here, whatever the readings. The smallest plan of
+// ISO 19840 asks for that many, from memory.
+const fewReadings = 5
 
 // specifiedRange is the lowest and the highest film specified; one that is not given is 20 % from the nominal film.
 func specifiedRange(w *calc.Working, film calc.Num) (least, most calc.Num, ok bool) {

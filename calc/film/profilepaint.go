@@ -24,12 +24,9 @@ func ProfilePaint() *calc.Calculator {
 			}
 			area, dft, te, r := w.Given(partArea), w.Given(field.DryFilm), w.Given(field.TransferEfficiency), w.Given(field.ProfileHeight)
 			d := DeadFilm(w, r)
-			film := func(label string, lost calc.Num) calc.Num {
-				return w.Step(label, "DFT_all = DFT + d", unit.Micrometre, source.Definition, dft.V+lost.V, dft, lost)
-			}
 			w.Result(deadFilm, d)
-			w.Result(paintDemand, Demand(w, area, film("Film with the allowance", d), vs, te))
-			w.Result(demandMost, Demand(w, area, film("Film with the whole profile", r), vs, te))
+			w.Result(paintDemand, Demand(w, area, withProfile(w, "Film with the allowance", dft, d), vs, te))
+			w.Result(demandMost, Demand(w, area, withProfile(w, "Film with the whole profile", dft, r), vs, te))
 		},
 		Cautions: []string{
 			"The allowance comes from one note of the trade; another one counts the whole profile as lost, which is the highest figure. Cup and gun losses come on top.",
@@ -56,4 +53,9 @@ func DeadFilm(w *calc.Working, profile calc.Num) calc.Num {
 	}
 	return w.Model(deadFilm.Label, "by the profile R: 10 µm up to 50, 35 µm up to 100, 60 µm up to 150, 125 µm above", unit.Micrometre,
 		source.BlastLosses.By(source.SecondHand), d, profile.As("R"))
+}
+
+// withProfile is the dry film in µm to pay for when some of it is lost in the profile.
+func withProfile(w *calc.Working, label string, dft, lost calc.Num) calc.Num {
+	return w.Step(label, "DFT_all = DFT + d", unit.Micrometre, source.Definition, dft.V+lost.V, dft, lost)
 }

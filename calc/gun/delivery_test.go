@@ -2,28 +2,14 @@ package gun_test
 
 import (
 	"math/rand/v2"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
 	"spraywright/calc/gun"
+	"spraywright/calc/internal/ask"
 )
-
-func show(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-func value(t *testing.T, r calc.Report, key string) float64 {
-	t.Helper()
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	require.Fail(t, "no "+key, "%v", r.Problems)
-	return 0
-}
 
 // A change and its way back: the least of one is the most of the other, turned over.
 func TestTipsThereAndBack(t *testing.T) {
@@ -32,14 +18,14 @@ func TestTipsThereAndBack(t *testing.T) {
 		d1, p1 := 1+r.Float64(), 1+r.Float64()
 		d2, p2 := d1*(0.7+0.8*r.Float64()), p1*(0.5+1.5*r.Float64())
 		form := func(a, b, p, q float64) calc.Form {
-			return calc.Form{"delivery": "200", "tip_now": show(a), "tip_new": show(b), "paint_pressure": show(p), "paint_pressure_to": show(q)}
+			return calc.Form{"delivery": "200", "tip_now": ask.Show(a), "tip_new": ask.Show(b), "paint_pressure": ask.Show(p), "paint_pressure_to": ask.Show(q)}
 		}
 		there, back := gun.TipChange().Run(form(d1, d2, p1, p2)), gun.TipChange().Run(form(d2, d1, p2, p1))
-		low, high := value(t, there, "faster_low"), value(t, there, "faster_high")
+		low, high := ask.Value(t, there, "faster_low"), ask.Value(t, there, "faster_high")
 		assert.LessOrEqual(t, low, high+1e-12)
-		assert.InEpsilon(t, 1/high, value(t, back, "faster_low"), 1e-9)
-		assert.InEpsilon(t, 1/low, value(t, back, "faster_high"), 1e-9)
-		assert.InEpsilon(t, 200*low, value(t, there, "delivery_low"), 1e-9)
+		assert.InEpsilon(t, 1/high, ask.Value(t, back, "faster_low"), 1e-9)
+		assert.InEpsilon(t, 1/low, ask.Value(t, back, "faster_high"), 1e-9)
+		assert.InEpsilon(t, 200*low, ask.Value(t, there, "delivery_low"), 1e-9)
 	}
 }
 
@@ -63,7 +49,7 @@ func TestTipChangeRefuses(t *testing.T) {
 func TestFilmFallsWithDistanceAndSlant(t *testing.T) {
 	last := 1000.0
 	for turned := 0.0; turned <= 60; turned += 5 {
-		ends := value(t, gun.DistanceAndArc().Run(calc.Form{"gun_distance": "180", "distance_held": "180", "gun_turned": show(turned)}), "film_ends")
+		ends := ask.Value(t, gun.DistanceAndArc().Run(calc.Form{"gun_distance": "180", "distance_held": "180", "gun_turned": ask.Show(turned)}), "film_ends")
 		assert.Less(t, ends, last)
 		last = ends
 	}

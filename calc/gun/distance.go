@@ -27,10 +27,10 @@ func DistanceAndArc() *calc.Calculator {
 
 var (
 	filmEnds   = calc.Output{Key: "film_ends", Label: "Film at the ends of the stroke, of what you set up for", Unit: unit.Percent, Main: true}
-	filmMiddle = calc.Output{Key: "film_middle", Label: "and in the middle", Unit: unit.Percent}
+	filmMiddle = calc.Output{Key: "film_middle", Label: "Film in the middle of the stroke", Unit: unit.Percent}
 	endsAt     = calc.Output{Key: "ends_at", Label: "Gun is turned that far at this distance from the middle", Unit: unit.Millimetre}
 	wetEnds    = calc.Output{Key: "wet_ends", Label: "Wet film at the ends", Unit: unit.Micrometre, Optional: true}
-	wetMiddle  = calc.Output{Key: "wet_middle", Label: "and in the middle", Unit: unit.Micrometre, Optional: true}
+	wetMiddle  = calc.Output{Key: "wet_middle", Label: "Wet film in the middle", Unit: unit.Micrometre, Optional: true}
 )
 
 var (

@@ -33,7 +33,7 @@ var (
 	wetFilm     = calc.Output{Key: "wet_film", Label: "Wet film of one coat", Unit: unit.Micrometre}
 	passes      = calc.Output{Key: "passes", Label: "Passes at your speed", Unit: unit.One, Decimals: 1}
 	wholePasses = calc.Output{Key: "whole_passes", Label: "Make it this many", Unit: unit.One}
-	speedFor    = calc.Output{Key: "speed_for", Label: "at a gun speed of", Unit: unit.MetrePerSecond, Decimals: 2}
+	speedFor    = calc.Output{Key: "speed_for", Label: "Gun speed for them", Unit: unit.MetrePerSecond, Decimals: 2}
 )
 
 func filmFromGun(w *calc.Working) {

@@ -29,7 +29,7 @@ var (
 	strokeGap   = calc.Output{Key: "stroke_gap", Label: "From stroke to stroke", Unit: unit.Millimetre}
 	firstStroke = calc.Output{Key: "first_stroke", Label: "First stroke’s middle beyond the edge; below 0 it is on the panel", Unit: unit.Millimetre}
 	overlapBest = calc.Output{Key: "overlap_best", Label: "Least ripple up to 50 % is at", Unit: unit.Percent, Decimals: 1}
-	rippleBest  = calc.Output{Key: "ripple_best", Label: "and is then", Unit: unit.Percent, Decimals: 1}
+	rippleBest  = calc.Output{Key: "ripple_best", Label: "Ripple there", Unit: unit.Percent, Decimals: 1}
 	overlapEven = calc.Output{Key: "overlap_even", Label: "Least standard deviation up to 50 % is at", Unit: unit.Percent, Decimals: 1}
 )
 

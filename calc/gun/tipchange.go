@@ -29,11 +29,11 @@ func TipChange() *calc.Calculator {
 
 var (
 	deliveryLow  = calc.Output{Key: "delivery_low", Label: "Delivery, at the least", Unit: unit.MillilitrePerMinute, Main: true}
-	deliveryHigh = calc.Output{Key: "delivery_high", Label: "and at the most", Unit: unit.MillilitrePerMinute, Main: true}
+	deliveryHigh = calc.Output{Key: "delivery_high", Label: "Delivery, at the most", Unit: unit.MillilitrePerMinute, Main: true}
 	fasterLow    = calc.Output{Key: "faster_low", Label: "For the same film move the gun this many times as fast", Unit: unit.One, Decimals: 2}
-	fasterHigh   = calc.Output{Key: "faster_high", Label: "up to", Unit: unit.One, Decimals: 2}
+	fasterHigh   = calc.Output{Key: "faster_high", Label: "Faster by at most", Unit: unit.One, Decimals: 2}
 	filmLow      = calc.Output{Key: "film_low", Label: "At the old speed the wet film is at least", Unit: unit.Micrometre, Optional: true}
-	filmHigh     = calc.Output{Key: "film_high", Label: "and at most", Unit: unit.Micrometre, Optional: true}
+	filmHigh     = calc.Output{Key: "film_high", Label: "At the old speed the wet film is at most", Unit: unit.Micrometre, Optional: true}
 )
 
 var (

@@ -36,6 +36,8 @@ func (j *job) readAir() {
 func (j *job) judgeProducts() {
 	allowed := true
 	for _, c := range j.coats {
+		// A sheet that names no temperatures allows nothing that could be said here.
+		allowed = c.Given(field.AirLowest).Given() && c.Given(field.AirHighest).Given() && allowed
 		for _, t := range []calc.Num{j.air.Air, j.air.Panel} {
 			allowed = j.judgeTemperature(c, t) && allowed
 		}
@@ -75,7 +77,7 @@ func (j *job) judgeHumidity(c *coat) bool {
 	goal := j.Model("Air temperature that brings the same moisture to the allowed humidity", "the temperature whose saturation pressure is e / (RH / 100)",
 		unit.DegC, source.Definition, climate.SaturationTemperature(e.V/(most.V/100)), e.As("e"), most.As("RH"))
 	do := calc.Say("Heat the air to {t}: it will then be at {most}. Or dry it, or wait", goal.To(0, "t"), most.To(0, "most"))
-	if goal.V > hottest {
+	if highest := c.Given(field.AirHighest); goal.V > hottest || highest.Given() && goal.V > highest.V {
 		do = calc.Say("Dry the air, or wait for a drier hour")
 	}
 	j.Judge(calc.Wait, calc.Say("Humidity {rh} is over the {most} for {name}", j.air.Humidity.To(0, "rh"), most.To(0, "most"), calc.Words(c.name, "name")), do)

@@ -85,6 +85,9 @@ func (c *coat) check(j *job) bool {
 		}
 		reject(missing, calc.Missing, "is blank", "Enter it, or clear its partner")
 	}
+	if c.Given(field.LatestRecoat).Given() && !c.Given(recoatAt).Given() {
+		reject(recoatAt, calc.Missing, "is blank", "Enter it: heat shortens the latest recoat")
+	}
 	if low, high := c.Given(field.AirLowest), c.Given(field.AirHighest); low.Given() && high.Given() && low.V >= high.V {
 		reject(field.AirHighest, calc.Impossible, "is not above the coldest allowed", "Check both on the data sheet")
 	}

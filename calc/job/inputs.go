@@ -33,7 +33,7 @@ func coatColumns() []calc.Input {
 		field.Ratio.Under("Mixing"), field.RatioBy, field.DensityA, densityB, densityC, densityD,
 		field.VolumeSolids.Under("Film"), field.SolidsFor, field.DryFilm, field.Coats,
 		potLife.Under("Pot life"), potLifeAt, potLifeSecond, potLifeSecondAt,
-		field.Flash.Under("Flash-off and drying"), field.FlashAt, field.FlashHumidity, field.FlashAirSpeed, field.LatestRecoat,
+		field.Flash.Under("Flash-off and drying"), field.FlashAt, field.FlashHumidity, field.FlashAirSpeed, field.LatestRecoat, recoatAt,
 		field.Drying, dryTime, dryAt, heatUp,
 		field.AirLowest.Under("Limits, VOC and price"), field.AirHighest, field.HumidityHighest, field.VOC, waterShare, field.Price,
 	}
@@ -49,6 +49,7 @@ var (
 	potLifeAt       = field.PotLifeAt.If("pack", "two")
 	potLifeSecond   = field.PotLifeSecond.If("pack", "two")
 	potLifeSecondAt = field.PotLifeSecondAt.If("pack", "two")
+	recoatAt        = field.RecoatAt.Maybe()
 	dryTime         = field.DryTime.If("drying", "air", "bake")
 	dryAt           = field.DryAt.If("drying", "air", "bake")
 	heatUp          = field.HeatUp.If("drying", "bake")

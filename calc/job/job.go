@@ -67,13 +67,12 @@ func work(w *calc.Working) {
 	if w.Ready(placeCoats, placeGun, placeAir) {
 		j.startPressures()
 	}
-	if w.Ready(placeParts, placeCoats, placeGun) {
+	// How many cups a product takes, and so what is lost in them, hangs on today's pot life and flash-off.
+	if w.Ready(placeParts, placeCoats, placeGun, placeAir) {
 		j.amounts()
 	}
-	if w.Ready(placeParts, placeCoats, placeGun) {
-		j.vocAndCost()
-	}
 	if w.Ready(placeParts, placeCoats, placeGun, placeAir) {
+		j.vocAndCost()
 		j.callSheet()
 	}
 	j.cautions()

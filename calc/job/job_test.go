@@ -130,6 +130,49 @@ func TestAProductOutsideItsLimitsStops(t *testing.T) {
 	assert.Contains(t, r.Verdict[0].Why, "over the limit of 420")
 }
 
+// Heat that the data sheet does not know must not lengthen the pot life.
+func TestAPotLifeTooFarFromItsSheetIsRefusedInTheHeat(t *testing.T) {
+	hot := with(demo(t), "coat.1.pot_life_second", "", "coat.1.pot_life_second_at", "", "air", "36", "humidity", "40", "coat.1.air_highest", "40")
+	r := Job().Run(hot)
+	require.NotEmpty(t, r.Problems)
+	assert.Equal(t, "coat.1.pot_life", r.Problems[0].Field)
+	assert.Empty(t, list(r, "pour"))
+	cold := Job().Run(with(hot, "air", "4", "panel", "12", "coat.1.air_lowest", "0"))
+	assert.Equal(t, 90.0, list(cold, "times")[0]["pot_life_low"].Value, "in the cold the stated time is on the safe side")
+}
+
+func TestALateRecoatIsSaidForEveryCoat(t *testing.T) {
+	late := func(pairs ...string) string {
+		for _, v := range Job().Run(with(demo(t), pairs...)).Verdict {
+			if strings.Contains(v.Why, "latest recoat") {
+				return v.Why
+			}
+		}
+		return ""
+	}
+	assert.Empty(t, late())
+	assert.Contains(t, late("coat.1.latest_recoat", "0.5"), "for Grey two-pack primer", "between its own coats")
+	assert.Contains(t, late("coat.1.latest_recoat", "1.3"), "for Ivory waterborne base", "before the next product")
+	assert.Contains(t, late("coat.1.latest_recoat", "2.4", "mix_time", "25"), "over the latest recoat", "mixing counts")
+}
+
+func TestTheCardSaysNothingThatNoSheetSays(t *testing.T) {
+	form := demo(t)
+	for _, c := range []string{"1", "2", "3", "4"} {
+		form = with(form, "coat."+c+".air_lowest", "", "coat."+c+".air_highest", "")
+	}
+	for _, v := range Job().Run(form).Verdict {
+		assert.NotContains(t, v.Why, "every product")
+	}
+	r := Job().Run(with(demo(t), "coat.2.humidity_highest", "60", "coat.2.air_highest", "30"))
+	assert.NotContains(t, r.Verdict[0].Do, "Heat", "the sheet allows no such heat")
+	r = Job().Run(with(demo(t), "coat.1.price", ""))
+	assert.Contains(t, strings.Join(r.Cautions, " "), "No price is entered for Grey two-pack primer")
+	for _, f := range r.Figures {
+		assert.NotEqual(t, "cost_all", f.Key)
+	}
+}
+
 // More of anything that takes paint never takes less of it.
 func TestMoreAreaTakesMorePaint(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 8))

@@ -26,15 +26,21 @@ type sheet struct {
 	events []event
 	free   calc.Num   // when the painter is
 	ready  []calc.Num // when each part may be sprayed again
-	last   []calc.Num // when each part was last sprayed
-	limit  []calc.Num // the latest recoat of each part's last product, in hours
+	last   []sprayed  // the coat that each part had last
+	began  calc.Num   // when the coat being sprayed began
+}
+
+// A sprayed is one coat as parts remember it.
+type sprayed struct {
+	began, ended calc.Num
+	limit        calc.Num // latest recoat, h; not given where the sheet sets none
 }
 
 func (j *job) callSheet() {
 	zero := j.Constant("Start of the first mixing", unit.Minute, source.Definition, 0)
 	s := &sheet{job: j, free: zero}
 	for range j.parts {
-		s.ready, s.last, s.limit = append(s.ready, zero), append(s.last, calc.Num{}), append(s.limit, calc.Num{})
+		s.ready, s.last = append(s.ready, zero), append(s.last, sprayed{})
 	}
 	for i, c := range j.coats {
 		s.product(i, c)
@@ -57,9 +63,14 @@ func (j *job) startClock() int {
 	return start
 }
 
-// clock shows minutes after the start as a time of day.
+// clock shows minutes after the start as a time of day, to the minute that has then begun.
 func clock(start int, t calc.Num) calc.Text {
 	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Ceil(t.V-1e-9))), "clock"), t.As("t"))
+}
+
+// deadline is clock for a time that must not be passed: to the minute before.
+func deadline(start int, t calc.Num) calc.Text {
+	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Floor(t.V+1e-9))), "clock"), t.As("t"))
 }
 
 func whole(n int, name string) calc.Arg { return calc.N(float64(n), unit.One).To(0, name) }
@@ -92,7 +103,6 @@ func (s *sheet) product(i int, c *coat) {
 			ready = s.later("Parts ready for "+c.name, ready, s.ready[p])
 		}
 	}
-	s.recoatInTime(c, ready)
 	for k, cup := range c.cups {
 		ready = s.cup(i, k, c, cup, ready)
 	}
@@ -120,7 +130,7 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 		mind: calc.Say("One-pack: no pot life; keep the lid on")}
 	if c.pot.Given() {
 		e.useBy = s.after("Use the cup by", start, c.pot)
-		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(clock(s.startClock(), e.useBy)), "t"), e.useBy.As("by"))
+		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(deadline(s.startClock(), e.useBy)), "t"), e.useBy.As("by"))
 	}
 	if last := len(c.cups) - 1; last > 0 && k == last {
 		e.mind = calc.Say("{by}. First see how far the others went: on average {left} would be left over", calc.Words(s.Voiced(e.mind), "by"), c.left.To(0, "left"), e.useBy.As("use"))
@@ -136,16 +146,29 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 		s.add(event{kind: "coat", from: now, until: done, product: i,
 			what: calc.Say("{name}, coat {i} of {n}", calc.Words(c.name, "name"), whole(sp.coat, "i"), whole(int(c.coats.V), "n")),
 			mind: calc.Say("{wet} wet; comb wets {comb}", c.wet.To(0, "wet"), c.comb.To(0, "comb"))})
-		now = done
-		last := k == len(c.cups)-1 && n == len(cup.sprays)-1
-		if s.coatEnds(c, k, n) && !last {
-			ready = s.flash(i, c, now)
-		} else {
-			ready = now
+		if s.coatBegins(c, k, n) {
+			s.began = now
+		}
+		now, ready = done, done
+		if s.coatEnds(c, k, n) {
+			s.recoated(c, now)
+			if k < len(c.cups)-1 || n < len(cup.sprays)-1 {
+				ready = s.flash(i, c, now)
+			}
 		}
 	}
 	s.free = now
 	return ready
+}
+
+// coatBegins reports whether a spray is the first of its coat.
+func (s *sheet) coatBegins(c *coat, k, n int) bool {
+	coat := c.cups[k].sprays[n].coat
+	if n > 0 {
+		return c.cups[k].sprays[n-1].coat != coat
+	}
+	before := c.cups[max(0, k-1)].sprays
+	return k == 0 || before[len(before)-1].coat != coat
 }
 
 // coatEnds reports whether a spray is the last of its coat.
@@ -157,7 +180,7 @@ func (s *sheet) coatEnds(c *coat, k, n int) bool {
 	return k+1 == len(c.cups) || c.cups[k+1].sprays[0].coat != coat
 }
 
-// flash waits out the longest flash-off and checks that the next coat is not too late.
+// flash waits out the longest flash-off.
 func (s *sheet) flash(i int, c *coat, now calc.Num) calc.Num {
 	until := s.after("Flashed off", now, c.flashMost)
 	s.add(event{kind: "flash", from: now, until: until, product: i, what: calc.Say("{name} flashes off", calc.Words(c.name, "name")),
@@ -175,15 +198,15 @@ func span(low, high calc.Num) calc.Text {
 
 // dry is what follows the last coat. A bake holds the booth, and so the painter; air drying does not.
 func (s *sheet) dry(i int, c *coat) {
-	sprayed := s.free
+	ended := s.free
 	name := calc.Words(c.name, "name")
 	if c.Picked(field.Drying) == "air" {
-		ready := s.after("Dry", sprayed, c.dry)
-		s.add(event{kind: "dry", from: sprayed, until: ready, product: i, what: calc.Say("{name} dries in the air", name), mind: calc.Say("Keep dust and water off")})
-		s.leave(c, ready, sprayed)
+		ready := s.after("Dry", ended, c.dry)
+		s.add(event{kind: "dry", from: ended, until: ready, product: i, what: calc.Say("{name} dries in the air", name), mind: calc.Say("Keep dust and water off")})
+		s.leave(c, ready)
 		return
 	}
-	ready := s.flash(i, c, sprayed)
+	ready := s.flash(i, c, ended)
 	if c.Picked(field.Drying) == "bake" {
 		hot := s.after("Metal at temperature", ready, c.Given(heatUp))
 		done := s.after("Baked", hot, c.dry)
@@ -191,29 +214,35 @@ func (s *sheet) dry(i int, c *coat) {
 			mind: calc.Say("{t} metal temperature for {m}, after heating up", c.Given(dryAt).To(0, "t"), c.dry.To(0, "m"))})
 		ready, s.free = done, done
 	}
-	s.leave(c, ready, sprayed)
+	s.leave(c, ready)
 }
 
-// leave notes on every part the product is on when it was sprayed and when it may be sprayed again.
-func (s *sheet) leave(c *coat, ready, sprayed calc.Num) {
+// leave notes on every part the product is on when it may be sprayed again.
+func (s *sheet) leave(c *coat, ready calc.Num) {
 	for p := range s.parts {
 		if s.on(c, p) {
-			s.ready[p], s.last[p], s.limit[p] = ready, sprayed, c.recoat
+			s.ready[p] = ready
 		}
 	}
 }
 
-// recoatInTime warns when a part would wait longer than the product on it allows.
-func (s *sheet) recoatInTime(c *coat, start calc.Num) {
+// recoated notes a coat that has just ended on every part it is on, and warns once where a part waited for it longer
+// than the product under it allows. Parts are sprayed in the same order in every coat, so that the first waits from
+// beginning to beginning and the last from end to end.
+func (s *sheet) recoated(c *coat, ended calc.Num) {
+	warned := false
 	for p := range s.parts {
-		if !s.on(c, p) || !s.limit[p].Given() {
+		if !s.on(c, p) {
 			continue
 		}
-		if wait := start.V - s.last[p].V; wait > s.limit[p].V*60 {
-			s.Judge(calc.Wait, calc.Say("{part} would wait {wait} for {name}, over the latest recoat of {most}", calc.Words(s.parts[p].name, "part"),
-				calc.N(wait/60, unit.Hour).To(1, "wait"), calc.Words(c.name, "name"), s.limit[p].To(1, "most")),
-				calc.Say("Sand it before {name}, or spray fewer parts at a time", calc.Words(c.name, "name")))
-			return
+		if under := s.last[p]; under.limit.Given() && !warned {
+			wait := max(s.began.V-under.began.V, ended.V-under.ended.V)
+			if warned = wait > under.limit.V*60; warned {
+				s.Judge(calc.Wait, calc.Say("{part} would wait {wait} for {name}, over the latest recoat of {most}", calc.Words(s.parts[p].name, "part"),
+					calc.N(wait/60, unit.Hour).To(1, "wait"), calc.Words(c.name, "name"), under.limit.To(1, "most")),
+					calc.Say("Sand it before {name}, or spray fewer parts at a time", calc.Words(c.name, "name")))
+			}
 		}
+		s.last[p] = sprayed{s.began, ended, c.recoat}
 	}
 }

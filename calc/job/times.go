@@ -14,8 +14,12 @@ func (j *job) todaysTimes() {
 		c.readPotLife(j)
 		c.readFlash(j)
 		c.readDrying(j)
-		if stated := c.Given(field.LatestRecoat); stated.Given() {
-			c.recoat = cure.LatestRecoat(j.Working, stated, c.Given(field.FlashAt), j.air.Panel)
+		if stated := c.Given(field.LatestRecoat); stated.Given() && c.Given(recoatAt).Given() {
+			at := c.Given(recoatAt)
+			if refused := cure.CheckReach(j.air.Panel, at); refused != nil {
+				c.notComputed(j, "Latest recoat", refused)
+			}
+			c.recoat = cure.LatestRecoat(j.Working, stated, at, j.air.Panel)
 		}
 		j.List(times, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))),
 			calc.Of(c.pot), calc.Of(c.potMost), calc.Of(c.flash), calc.Of(c.flashMost), calc.Of(c.recoat))
@@ -29,6 +33,11 @@ func (c *coat) readPotLife(j *job) {
 	stated := c.Given(potLife)
 	low, high, refused := cure.PotLife(j.Working, stated, c.Given(potLifeAt), c.Given(potLifeSecond), c.Given(potLifeSecondAt), j.air.Air)
 	if refused != nil {
+		if now := j.air.Air; now.V > max(c.Given(potLifeAt).V, c.Given(potLifeSecondAt).V) {
+			// Hotter than the sheet knows, the stated time would be too long.
+			c.Reject(potLife, calc.Beyond, "is stated too far from today’s {t} to be trusted", "Cool the booth, or ask your supplier for the pot life at this temperature", now.To(0, "t"))
+			return
+		}
 		c.notComputed(j, "Pot life", refused)
 		low, high = stated, stated
 	}

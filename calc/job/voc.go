@@ -1,6 +1,8 @@
 package job
 
 import (
+	"strings"
+
 	"spraywright/calc"
 	"spraywright/calc/caution"
 	"spraywright/calc/field"
@@ -15,12 +17,15 @@ func (j *job) vocAndCost() {
 		j.Caution(caution.LocalRule)
 	}
 	var out, cost, waste calc.Num
+	var unpriced []string
 	for _, c := range j.coats {
 		mass := voc.Emitted(j.Working, c.mix, c.materialVOC(j))
 		limit, says := j.limit(c)
 		paid := c.cost(j)
 		out = j.sum("Solvent so far", unit.Gram, out, mass)
-		if paid.Given() {
+		if !paid.Given() {
+			unpriced = append(unpriced, c.name)
+		} else {
 			cost = j.sum("Cost so far", unit.PlainMoney, cost, paid)
 			spare := j.Step("Cost of the left-over", "c = p * V / 1000", unit.PlainMoney, source.Definition, c.Given(field.Price).V*c.left.V/1000,
 				c.Given(field.Price), c.left)
@@ -32,7 +37,11 @@ func (j *job) vocAndCost() {
 		out = j.sum("Solvent with cleaning", unit.Gram, out, lost)
 	}
 	j.Result(vocAll, out)
-	if cost.Given() {
+	switch {
+	case !cost.Given():
+	case unpriced != nil:
+		j.Caution("No price is entered for {names}, so the cost of the job is left out.", calc.Words(strings.Join(unpriced, ", "), "names"))
+	default:
 		a := j.areaOf("")
 		j.Result(costAll, cost)
 		j.Result(costWaste, waste)
@@ -74,7 +83,7 @@ func (j *job) limit(c *coat) (calc.Num, calc.Text) {
 	}
 	content, how, ok := j.regulated(c, table)
 	if !ok {
-		return calc.Num{}, calc.Say("Judged with its clearcoat; the table of parts has none")
+		return calc.Num{}, calc.Say("Judged with its clearcoat; the table of coats has none")
 	}
 	limit, ok := voc.LimitFor(table, c.Picked(field.Role), 2)
 	if !ok {

@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
 
@@ -136,4 +138,6 @@ func sentenceCase(t *testing.T, key, label string) {
 	assert.NotEmpty(t, label, "%s has no label", key)
 	assert.False(t, strings.HasSuffix(label, ":") || strings.HasSuffix(label, "."), "%s: the label %q ends with a colon or a full stop", key, label)
 	assert.Equal(t, strings.TrimSpace(label), label, key)
+	first, _ := utf8.DecodeRuneInString(label)
+	assert.False(t, unicode.IsLower(first), "%s: the label %q cannot begin a sentence", key, label)
 }

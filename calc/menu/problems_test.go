@@ -1,9 +1,12 @@
 package menu_test
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
+
+	"github.com/stretchr/testify/assert"
 
 	"spraywright/calc"
 	"spraywright/calc/check"
@@ -140,6 +143,31 @@ func TestTablesHaveRowsButNotTooMany(t *testing.T) {
 			}
 			if !p.in.Optional {
 				expect(t, c, p, p.field, "", calc.Missing)
+			}
+		}
+	})
+}
+
+// A person who types the very limit that a message names must not be told the same again.
+func TestALimitNamedInAMessageCanBeTyped(t *testing.T) {
+	limit := regexp.MustCompile(`must be (−?[0-9.]+)`)
+	each(t, func(t *testing.T, c *calc.Calculator) {
+		for _, in := range c.Inputs {
+			if in.Unit == 0 || in.When != nil {
+				continue
+			}
+			for _, u := range in.Units() {
+				for _, far := range []string{"-99999999", "99999999"} {
+					form := calc.Form{in.Key: far, in.Key + ".unit": u.ID()}
+					for range 2 {
+						for _, p := range c.Run(form).Problems {
+							if p.Field == in.Key && (p.Code == calc.TooLow || p.Code == calc.TooHigh) {
+								assert.Equal(t, far, form[in.Key], "%s in %s: %s", in.Key, u.ID(), p.Message)
+								form = calc.Form{in.Key: limit.FindStringSubmatch(p.Message)[1], in.Key + ".unit": u.ID()}
+							}
+						}
+					}
+				}
 			}
 		}
 	})

@@ -4,6 +4,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"go/types"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -30,16 +31,54 @@ func TestNothingIsDescribedTwice(t *testing.T) {
 	}
 }
 
-// written finds what is written for a field of a literal, and where. A literal within a list of others, as a choice
-// is, does not count, nor does a When, which names another's key.
+// written finds what is written for a field of a literal, and where; for a Key also what is handed to a function that
+// makes an input of it. A literal within a list of others, as a choice is, does not count, nor does a When, which names
+// another's key.
 func written(t *testing.T, folder, field string) map[string][]string {
 	t.Helper()
 	found := map[string][]string{}
-	files := token.NewFileSet()
+	files, parsed := sources(t, folder)
+	add := func(text string, ok bool, at token.Pos) {
+		if ok {
+			found[text] = append(found[text], files.Position(at).String())
+		}
+	}
+	makers := inputMakers(parsed)
+	for _, file := range parsed {
+		ast.Inspect(file, func(n ast.Node) bool {
+			switch n := n.(type) {
+			case *ast.CallExpr:
+				if name, ok := n.Fun.(*ast.Ident); ok && field == "Key" && makers[name.Name] && len(n.Args) > 0 {
+					s, isText := quoted(n.Args[0])
+					add(s, isText, n.Pos())
+				}
+			case *ast.CompositeLit:
+				if _, list := n.Type.(*ast.ArrayType); list {
+					return false
+				}
+				if named, ok := n.Type.(*ast.SelectorExpr); ok && named.Sel.Name == "When" {
+					return false
+				}
+				for _, e := range n.Elts {
+					s, isText := value(e, field)
+					add(s, isText, e.Pos())
+				}
+			}
+			return true
+		})
+	}
+	return found
+}
+
+// sources parses the files of a package but for its tests.
+func sources(t *testing.T, folder string) (*token.FileSet, []*ast.File) {
+	t.Helper()
 	paths, err := filepath.Glob(folder + "/*.go")
 	if err != nil {
 		t.Fatal(err)
 	}
+	files := token.NewFileSet()
+	var parsed []*ast.File
 	for _, path := range paths {
 		if strings.HasSuffix(path, "_test.go") {
 			continue
@@ -48,26 +87,23 @@ func written(t *testing.T, folder, field string) map[string][]string {
 		if err != nil {
 			t.Fatal(err)
 		}
-		ast.Inspect(file, func(n ast.Node) bool {
-			literal, ok := n.(*ast.CompositeLit)
-			if !ok {
-				return true
-			}
-			if _, list := literal.Type.(*ast.ArrayType); list {
-				return false
-			}
-			if named, ok := literal.Type.(*ast.SelectorExpr); ok && named.Sel.Name == "When" {
-				return false
-			}
-			for _, e := range literal.Elts {
-				if text, ok := value(e, field); ok {
-					found[text] = append(found[text], files.Position(e.Pos()).String())
-				}
-			}
-			return true
-		})
+		parsed = append(parsed, file)
 	}
-	return found
+	return files, parsed
+}
+
+// inputMakers names the functions that make an input; the key comes first in their calls.
+func inputMakers(parsed []*ast.File) map[string]bool {
+	makers := map[string]bool{}
+	for _, file := range parsed {
+		for _, d := range file.Decls {
+			f, ok := d.(*ast.FuncDecl)
+			if ok && f.Type.Results != nil && types.ExprString(f.Type.Results.List[0].Type) == "calc.Input" {
+				makers[f.Name.Name] = true
+			}
+		}
+	}
+	return makers
 }
 
 // value is the text written after "field:".
@@ -77,10 +113,18 @@ func value(e ast.Expr, field string) (string, bool) {
 		return "", false
 	}
 	name, ok := pair.Key.(*ast.Ident)
-	text, isText := pair.Value.(*ast.BasicLit)
-	if !ok || !isText || name.Name != field {
+	if !ok || name.Name != field {
 		return "", false
 	}
-	s, err := strconv.Unquote(text.Value)
+	return quoted(pair.Value)
+}
+
+// quoted is the text of a literal.
+func quoted(e ast.Expr) (string, bool) {
+	literal, ok := e.(*ast.BasicLit)
+	if !ok {
+		return "", false
+	}
+	s, err := strconv.Unquote(literal.Value)
 	return s, err == nil
 }

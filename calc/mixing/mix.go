@@ -19,7 +19,7 @@ func Mix() *calc.Calculator {
 		Range:    "Two to six parts. The volumes of the parts are taken to add up; on a scale that changes nothing in the ratio.",
 		Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.Amount, field.PourBy}, append(densities(func(in calc.Input) calc.Input {
 			return in.If("pour_by", "scale")
-		}), scaleStep)...),
+		}), scaleStep, field.RatioTolerance.If("pour_by", "scale"))...),
 		Outputs:    []calc.Output{components, totalMass, mixDensity, ratioError},
 		Work:       mix,
 		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
@@ -41,10 +41,6 @@ var (
 	mixDensity = calc.Output{Key: "mix_density", Label: "Density of the mix", Unit: unit.KilogramPerLitre, Decimals: 3, Optional: true}
 	ratioError = calc.Output{Key: "ratio_error", Label: "Worst error of the ratio from the scale's step", Unit: unit.Percent, Decimals: 2, Optional: true}
 )
-
-// tolerable is the ratio error, in percent, above which a mix is worth a warning. Common practice, no source:
-// metering equipment for two-pack paint is usually held to 5 %.
-const tolerable = 5
 
 func mix(w *calc.Working) {
 	parts, ok := several(w)
@@ -79,16 +75,19 @@ func mix(w *calc.Working) {
 	judge(w, RatioError(w, cs, step))
 }
 
+// judge holds the ratio error against the tolerance that the person states.
 func judge(w *calc.Working, e calc.Num) {
-	switch {
-	case !e.Given(): // the other parts are all 0
-	case e.V > tolerable:
-		w.Result(ratioError, e)
-		w.Judge(calc.Wait, calc.Say("This scale can put the ratio out by {e}", e.To(2, "e")), calc.Say("Use a finer scale, or mix more at once"))
-	default:
-		w.Result(ratioError, e)
-		w.Judge(calc.Go, calc.Say("This scale holds the ratio within {e}", e.To(2, "e")), calc.Say("Tare the empty cup, then pour each part until the scale shows its figure"))
+	if !e.Given() { // the other parts are all 0
+		return
 	}
+	w.Result(ratioError, e)
+	tol := w.Given(field.RatioTolerance)
+	says := []calc.Arg{e.To(2, "e"), tol.As("tol")}
+	if e.V > tol.V {
+		w.Judge(calc.Wait, calc.Say("This scale can put the ratio out by {e}, more than the {tol} it must hold", says...), calc.Say("Use a finer scale, or mix more at once"))
+		return
+	}
+	w.Judge(calc.Go, calc.Say("This scale holds the ratio within {e}, inside the {tol} it must hold", says...), calc.Say("Tare the empty cup, then pour each part until the scale shows its figure"))
 }
 
 func mixInCup(w *calc.Working, parts []float64, byWeight bool) {

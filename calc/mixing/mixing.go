@@ -19,6 +19,7 @@ import (
 var Calculators = []calc.Maker{
 	{ID: "mix", Make: Mix},
 	{ID: "mix-ratio", Make: MixRatio},
+	{ID: "mix-solids", Make: MixSolids},
 	{ID: "over-pour", Make: OverPour},
 	{ID: "from-one-part", Make: FromOnePart},
 	{ID: "part-used-cup", Make: PartUsedCup},

@@ -14,11 +14,12 @@ func OverPour() *calc.Calculator {
 	return &calc.Calculator{
 		ID:       "over-pour",
 		Title:    "Poured too much",
-		Question: "I poured too much of one part: what do I add of the others?",
-		Range:    "Any mix poured by weight, up to six parts. It only ever adds; check that the new total fits the cup.",
-		Inputs:   []calc.Input{overPoured},
-		Outputs:  []calc.Output{additions, newTotal, growth},
-		Work:     overPour,
+		Question: "I poured too much: what do I add of the other parts?",
+		Range: "Any mix poured by weight, up to six parts, however many of them went over. It only ever adds. " +
+			"Whether the cup holds it is told where cup and density are filled in; past its pot life nothing is worked out.",
+		Inputs:  []calc.Input{overPoured, reworded(field.CupSize, "Cup holds", "To be told whether it overflows; with the density of the mix").Maybe(), field.MixDensity.Maybe(), field.PotLife.Maybe(), sinceMixed()},
+		Outputs: []calc.Output{additions, newTotal, growth, newVolume, timeLeft},
+		Work:    overPour,
 		Cautions: []string{
 			caution.HardenerRatio, caution.Isocyanate, caution.Skin,
 			"The pot life runs from when paint and hardener first met, not from when you put the mix right.",
@@ -38,11 +39,22 @@ var (
 		{Key: "add", Label: "Add", Unit: unit.Gram, Decimals: 1},
 		{Key: "reading", Label: "Scale shows after", Unit: unit.Gram, Decimals: 1},
 	}}
-	newTotal = calc.Output{Key: "total_mass", Label: "Weight of the mix now", Unit: unit.Gram, Decimals: 1, Main: true}
-	growth   = calc.Output{Key: "growth", Label: "Times the first mix", Unit: unit.One, Decimals: 3}
+	newTotal  = calc.Output{Key: "total_mass", Label: "Weight of the mix now", Unit: unit.Gram, Decimals: 1, Main: true}
+	newVolume = calc.Output{Key: "new_volume", Label: "Volume of the mix now", Unit: unit.Millilitre, Optional: true}
+	growth    = calc.Output{Key: "growth", Label: "Times the first mix", Unit: unit.One, Decimals: 3}
 )
 
+// sinceMixed is asked whatever the pack: a mix of two parts has begun to cure where it has a pot life.
+func sinceMixed() calc.Input {
+	in := field.MixedAgo.Maybe()
+	in.When, in.Help = nil, "Since hardener and paint first met; with the pot life"
+	return in
+}
+
 func overPour(w *calc.Working) {
+	if !overPourFits(w) {
+		return
+	}
 	var targets, poured []calc.Num
 	for _, row := range w.Rows(overPoured) {
 		targets, poured = append(targets, row.Given(field.PartTarget)), append(poured, row.Given(field.PartPoured))
@@ -56,11 +68,44 @@ func overPour(w *calc.Working) {
 	}
 	w.Result(newTotal, reading)
 	w.Result(growth, q)
-	if q.V > 1 {
-		w.Judge(calc.Wait, calc.Say("The mix grows to {m}", reading.To(1, "m")),
-			calc.Say("Add the parts as listed if the cup holds them and you can spray it all inside the pot life; mix again from new if not"))
-	} else {
+	judgeOverPour(w, q, reading)
+}
+
+// overPourFits rejects a cup past its pot life and fields that go together but do not stand together.
+func overPourFits(w *calc.Working) bool {
+	life, age := w.Given(field.PotLife), w.Given(field.MixedAgo)
+	switch {
+	case w.Given(field.CupSize).Given() && !w.Given(field.MixDensity).Given():
+		w.Reject(field.MixDensity, calc.Missing, "is blank", "Enter it, or leave the cup blank")
+	case life.Given() != age.Given():
+		in := field.MixedAgo
+		if age.Given() {
+			in = field.PotLife
+		}
+		w.Reject(in, calc.Missing, "is blank", "Enter pot life and age, or leave both blank")
+	default:
+		return !life.Given() || lifeLeft(w, life, age)
+	}
+	return false
+}
+
+// judgeOverPour says what stands in the way of adding, the worst first.
+func judgeOverPour(w *calc.Working, q, total calc.Num) {
+	cup, over := w.Given(field.CupSize), false
+	if cup.Given() {
+		rho := w.Given(field.MixDensity)
+		v := w.Step(newVolume.Label, "V = G / rho", unit.Millilitre, source.Definition, total.V/rho.V, total, rho)
+		w.Result(newVolume, v)
+		if over = v.V > cup.V; over {
+			w.Judge(calc.Stop, calc.Say("The mix comes to {v} and the cup holds {cup}", v.To(0, "v"), cup.As("cup")), calc.Say("Stir it, pour it into a larger cup and scrape the first one clean before you add anything"))
+		}
+	}
+	switch {
+	case q.V <= 1 && !over:
 		w.Judge(calc.Go, calc.Say("Nothing is over"), calc.Say("Pour on to the first figures"))
+	case q.V > 1:
+		w.Judge(calc.Wait, calc.Say("The mix grows to {m}, {q} times the first", total.To(1, "m"), q.To(2, "q")),
+			calc.Say("Add the parts as listed if the cup holds them and you can spray it all inside the pot life; mix again from new if not"))
 	}
 }
 

@@ -73,7 +73,11 @@ func inTime(w *calc.Working) bool {
 	if w.Picked(field.Pack) != "two" {
 		return true
 	}
-	life, age := w.Given(field.PotLife), w.Given(field.MixedAgo)
+	return lifeLeft(w, w.Given(field.PotLife), w.Given(field.MixedAgo))
+}
+
+// lifeLeft rejects a cup of an age past its pot life, both in min, and warns of what is left.
+func lifeLeft(w *calc.Working, life, age calc.Num) bool {
 	if age.V >= life.V {
 		w.Reject(field.MixedAgo, calc.Beyond, "is past the pot life of {life}", "Get rid of what is in the cup as your local code says, and mix in a clean one", life.As("life"))
 		return false

@@ -31,7 +31,7 @@ var (
 
 	costCup  = calc.Output{Key: "cost_cup", Label: "Cost of the cup", Unit: unit.PlainMoney, Decimals: 2, Main: true}
 	mixPrice = calc.Output{Key: "mix_price", Label: "Price of the mix", Unit: unit.PricePerLitre, Decimals: 2}
-	costLeft = calc.Output{Key: "cost_left", Label: "of it thrown away", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
+	costLeft = calc.Output{Key: "cost_left", Label: "Cost thrown away", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
 )
 
 func cupCost(w *calc.Working) {

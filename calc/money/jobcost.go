@@ -31,9 +31,9 @@ var (
 
 	costJob    = calc.Output{Key: "cost_job", Label: "Cost of the job", Unit: unit.PlainMoney, Decimals: 2, Main: true}
 	costArea   = calc.Output{Key: "cost_area", Label: "Cost of a square metre", Unit: unit.PricePerSquareMetre, Decimals: 2, Main: true}
-	costPaint  = calc.Output{Key: "cost_paint", Label: "of it paint", Unit: unit.PlainMoney, Decimals: 2}
-	costWaste  = calc.Output{Key: "cost_waste", Label: "of the paint wasted", Unit: unit.PlainMoney, Decimals: 2}
-	costLabour = calc.Output{Key: "cost_labour", Label: "of it labour", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
+	costPaint  = calc.Output{Key: "cost_paint", Label: "Paint in it", Unit: unit.PlainMoney, Decimals: 2}
+	costWaste  = calc.Output{Key: "cost_waste", Label: "Paint wasted", Unit: unit.PlainMoney, Decimals: 2}
+	costLabour = calc.Output{Key: "cost_labour", Label: "Labour in it", Unit: unit.PlainMoney, Decimals: 2, Optional: true}
 )
 
 // asked is an input that must be filled in whatever else is.
@@ -49,7 +49,7 @@ func jobCost(w *calc.Working) {
 	gone := w.Step("Paint wasted", "V = q * (1 - TE / 100) + H", unit.Millilitre, source.Definition, demand.V*(1-te.V/100)+lost.V, demand, te, lost)
 	total := worth(w, "Cost of the paint", all, c)
 	w.Result(costPaint, total)
-	w.Result(costWaste, worth(w, "Cost of the paint wasted", gone, c))
+	w.Result(costWaste, worth(w, "Cost Paint wasted", gone, c))
 	if t, wage := w.Given(field.Labour), w.Given(field.Wage); t.Given() && wage.Given() {
 		labour := w.Step("Cost of the labour", "C_w = t / 60 * w", unit.PlainMoney, source.Definition, t.V/60*wage.V, t, wage)
 		w.Result(costLabour, labour)

@@ -16,7 +16,7 @@ var (
 	startPressure  = calc.Output{Key: "start_pressure", Place: cardGun, Label: "Start at, give or take 1 psi", Unit: unit.PSI, Decimals: 1, Main: true, Optional: true}
 	pressureWhy    = calc.Output{Key: "pressure_why", Place: cardGun, Label: "About the pressure", Words: true, Optional: true}
 	exponentUsed   = calc.Output{Key: "exponent", Place: cardGun, Label: "How far pressure follows the air", Unit: unit.One, Decimals: 2, Optional: true}
-	exponentFrom   = calc.Output{Key: "exponent_from", Place: cardGun, Label: "which comes from", Words: true, Optional: true}
+	exponentFrom   = calc.Output{Key: "exponent_from", Place: cardGun, Label: "Where the exponent comes from", Words: true, Optional: true}
 	exponentSpread = calc.Output{Key: "exponent_spread", Place: cardGun, Label: "Give or take", Unit: unit.One, Decimals: 2, Optional: true}
 
 	levers = calc.Output{Key: "levers", Place: cardGun, Label: "What each change does", Columns: []calc.Output{
@@ -37,7 +37,7 @@ var (
 	filmColdest     = calc.Output{Key: "film_coldest", Place: cardPaint, Label: "A wet coat on thin plastic, to", Unit: unit.DegC, Decimals: 1, Optional: true}
 
 	dryingRatio = calc.Output{Key: "drying_ratio", Place: cardAir, Label: "Air dries water, against 23 °C and 50 %", Unit: unit.One, Decimals: 2, Main: true, Optional: true}
-	dryingWhy   = calc.Output{Key: "drying_why", Place: cardAir, Label: "because", Words: true, Optional: true}
+	dryingWhy   = calc.Output{Key: "drying_why", Place: cardAir, Label: "Why it dries so", Words: true, Optional: true}
 	dewPoint    = calc.Output{Key: "dew_point", Place: cardAir, Label: "Dew point", Unit: unit.DegC, Decimals: 1, Optional: true}
 	margin      = calc.Output{Key: "margin", Place: cardAir, Label: "Panel above dew point", Unit: unit.DiffC, Decimals: 1, Optional: true}
 	humidityNow = calc.Output{Key: "humidity_now", Place: cardAir, Label: "Relative humidity", Unit: unit.Percent, Optional: true}

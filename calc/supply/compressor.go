@@ -30,7 +30,7 @@ var (
 	duty      = calc.Output{Key: "duty", Label: "The compressor works", Unit: unit.Percent, Main: true}
 	delivered = calc.Output{Key: "delivered_air", Label: "It delivers here", Unit: unit.LitrePerMinute}
 	runTime   = calc.Output{Key: "run_time", Label: "Trigger held, the tank lasts", Unit: unit.Minute, Decimals: 1, Main: true, Optional: true}
-	refill    = calc.Output{Key: "refill_time", Label: "and fills again in", Unit: unit.Minute, Decimals: 1}
+	refill    = calc.Output{Key: "refill_time", Label: "The tank fills again in", Unit: unit.Minute, Decimals: 1}
 )
 
 // enough is the highest duty in percent that leaves half as much again.

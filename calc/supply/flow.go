@@ -23,7 +23,7 @@ func FlowStates() *calc.Calculator {
 }
 
 var (
-	flowStandard = flowOut("flow_standard", "scfm, 20 °C and 101.325 kPa")
+	flowStandard = flowOut("flow_standard", "Standard (scfm), 20 °C and 101.325 kPa")
 	flowANR      = flowOut("flow_anr", "ANR, 20 °C and 100 kPa")
 	flowNormal   = flowOut("flow_normal", "Normal, 0 °C and 101.325 kPa")
 	flowSixty    = flowOut("flow_sixty", "At 60 °F and 101.325 kPa")

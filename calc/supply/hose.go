@@ -59,7 +59,7 @@ func hoseDrop(w *calc.Working) {
 		ok = ok && p2.V > pa.V
 	}
 	if !ok {
-		w.Reject(in, calc.Beyond, "cannot drive this much air through the line", "Use a wider or a shorter line, or check the air the gun takes")
+		w.Reject(in, calc.Beyond, "cannot drive this much air through the line: it chokes, or nothing is left at its end", "Use a wider or a shorter line, or check the air the gun takes")
 		return
 	}
 	drop := w.Step("Lost in the line", "dp = (p_1 - p_2)/6894.757293168361", unit.PSI, source.Definition, (p1.V-p2.V)/psi, p1, p2)

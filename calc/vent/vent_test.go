@@ -11,22 +11,10 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/caution"
+	"spraywright/calc/internal/ask"
 	"spraywright/calc/unit"
 	"spraywright/calc/vent"
 )
-
-func show(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-func value(t *testing.T, r calc.Report, key string) float64 {
-	t.Helper()
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	require.Fail(t, "no "+key, "%v", r.Problems)
-	return 0
-}
 
 func TestEveryAnswerIsCalledAnEstimate(t *testing.T) {
 	for _, m := range vent.Calculators {
@@ -38,11 +26,11 @@ func TestEveryAnswerIsCalledAnEstimate(t *testing.T) {
 func TestSpeedAndFlowAreTwoWaysToSayOne(t *testing.T) {
 	r := rand.New(rand.NewPCG(100, 50))
 	for range 100 {
-		form := calc.Form{"booth_case": "draught-large", "face_width": show(1 + 5*r.Float64()), "face_height": show(1 + 3*r.Float64()), "air_known": "speed", "face_speed": show(0.1 + r.Float64())}
+		form := calc.Form{"booth_case": "draught-large", "face_width": ask.Show(1 + 5*r.Float64()), "face_height": ask.Show(1 + 3*r.Float64()), "air_known": "speed", "face_speed": ask.Show(0.1 + r.Float64())}
 		bySpeed := vent.BoothFlow().Run(form)
-		form["air_known"], form["fan_flow"] = "flow", show(value(t, bySpeed, "booth_air"))
+		form["air_known"], form["fan_flow"] = "flow", ask.Show(ask.Value(t, bySpeed, "booth_air"))
 		byFlow := vent.BoothFlow().Run(form)
-		assert.InEpsilon(t, value(t, bySpeed, "face_velocity"), value(t, byFlow, "face_velocity"), 1e-9)
+		assert.InEpsilon(t, ask.Value(t, bySpeed, "face_velocity"), ask.Value(t, byFlow, "face_velocity"), 1e-9)
 		assert.Equal(t, bySpeed.Verdict[0].Level, byFlow.Verdict[0].Level)
 	}
 }
@@ -82,7 +70,7 @@ func TestDilutionJudgesTheFan(t *testing.T) {
 	form := calc.ParseForm("vapour_by=table&vapour_yield=0.2275&lel=1.1&solvent_rate=100&fan_flow=491")
 	r := vent.DilutionAir().Run(form)
 	assert.Equal(t, calc.Go, r.Verdict[0].Level)
-	assert.InDelta(t, 25, value(t, r, "fan_share"), 0.01)
+	assert.InDelta(t, 25, ask.Value(t, r, "fan_share"), 0.01)
 	form["fan_flow"] = "490"
 	assert.Equal(t, calc.Stop, vent.DilutionAir().Run(form).Verdict[0].Level)
 	form["lel_share"] = "26"
@@ -91,7 +79,7 @@ func TestDilutionJudgesTheFan(t *testing.T) {
 
 func TestPurgeIsExponential(t *testing.T) {
 	at := func(left, k float64) float64 {
-		return value(t, vent.PurgeTime().Run(calc.Form{"isocyanate": "no", "changes_by": "rate", "air_changes": "30", "mixing_factor": show(k), "left_share": show(left)}), "purge_time")
+		return ask.Value(t, vent.PurgeTime().Run(calc.Form{"isocyanate": "no", "changes_by": "rate", "air_changes": "30", "mixing_factor": ask.Show(k), "left_share": ask.Show(left)}), "purge_time")
 	}
 	assert.InEpsilon(t, 2*at(10, 1), at(1, 1), 1e-12)
 	assert.InEpsilon(t, 7*at(5, 1), at(5, 7), 1e-12)
@@ -110,12 +98,12 @@ func TestSolidsInTheFiltersBalance(t *testing.T) {
 	for range 200 {
 		v, rho, solids, te, eta := 100+r.Float64()*5000, 0.8+r.Float64(), 1+r.Float64()*90, 5+r.Float64()*90, 50+r.Float64()*50
 		report := vent.FilterLoading().Run(calc.Form{
-			"sprayed": show(v), "mix_density": show(rho), "solids_weight": show(solids), "transfer_efficiency": show(te),
-			"filter_capture": show(eta), "filter_holds": "100000",
+			"sprayed": ask.Show(v), "mix_density": ask.Show(rho), "solids_weight": ask.Show(solids), "transfer_efficiency": ask.Show(te),
+			"filter_capture": ask.Show(eta), "filter_holds": "100000",
 		})
 		on := v * rho * solids / 100 * te / 100
-		assert.InEpsilon(t, v*rho*solids/100, on+value(t, report, "caught")+value(t, report, "escapes"), 1e-9)
-		assert.InEpsilon(t, 100000, value(t, report, "jobs_left")*value(t, report, "caught"), 1e-9)
+		assert.InEpsilon(t, v*rho*solids/100, on+ask.Value(t, report, "caught")+ask.Value(t, report, "escapes"), 1e-9)
+		assert.InEpsilon(t, 100000, ask.Value(t, report, "jobs_left")*ask.Value(t, report, "caught"), 1e-9)
 	}
 	level := func(has string) calc.Level {
 		return vent.FilterLoading().Run(calc.ParseForm("sprayed=1000&mix_density=1&solids_weight=50&transfer_efficiency=60&filter_capture=100&filter_holds=1000&filter_has=" + has)).Verdict[0].Level
@@ -137,8 +125,8 @@ func TestRoomVapourVerdicts(t *testing.T) {
 	assert.Equal(t, calc.Stop, run("450", "").Verdict[0].Level, "over a strict rule's 10 %")
 	assert.Equal(t, calc.Stop, run("1200", "").Verdict[0].Level)
 	assert.Len(t, run("120000", "").Problems, 1)
-	assert.InEpsilon(t, 2*value(t, run("100", ""), "room_ppm"), value(t, run("200", ""), "room_ppm"), 1e-12)
+	assert.InEpsilon(t, 2*ask.Value(t, run("100", ""), "room_ppm"), ask.Value(t, run("200", ""), "room_ppm"), 1e-12)
 	// A gas of one mole takes 24.055 L at 20 °C and 1 atm, so ppm = mg/m³ × 24.055 / M.
 	r := run("300", "")
-	assert.InEpsilon(t, value(t, r, "room_mass")*1000*24.055/92.14, value(t, r, "room_ppm"), 1e-4)
+	assert.InEpsilon(t, ask.Value(t, r, "room_mass")*1000*24.055/92.14, ask.Value(t, r, "room_ppm"), 1e-4)
 }

@@ -32,7 +32,7 @@ func Reducer() *calc.Calculator {
 
 var (
 	partsLow   = calc.Output{Key: "reducer_low", Label: "Reducer for 100 parts of paint, at least", Unit: unit.PartsByVolume, Decimals: 1, Main: true}
-	partsHigh  = calc.Output{Key: "reducer_high", Label: "at most", Unit: unit.PartsByVolume, Decimals: 1, Main: true}
+	partsHigh  = calc.Output{Key: "reducer_high", Label: "Reducer for 100 parts of paint, at most", Unit: unit.PartsByVolume, Decimals: 1, Main: true}
 	volumeLow  = calc.Output{Key: "reducer_volume_low", Label: "Reducer into your mix, at least", Unit: unit.Millilitre, Optional: true}
 	volumeHigh = calc.Output{Key: "reducer_volume_high", Label: "Reducer into your mix, at most", Unit: unit.Millilitre, Optional: true}
 )

@@ -28,7 +28,7 @@ func WithTemperature() *calc.Calculator {
 
 var (
 	secondsLow    = calc.Output{Key: "seconds_low", Label: "Cup will read at least", Unit: unit.Second, Decimals: 1, Main: true, Optional: true}
-	secondsHigh   = calc.Output{Key: "seconds_high", Label: "at most", Unit: unit.Second, Decimals: 1, Main: true, Optional: true}
+	secondsHigh   = calc.Output{Key: "seconds_high", Label: "Cup will read at most", Unit: unit.Second, Decimals: 1, Main: true, Optional: true}
 	viscosityLow  = calc.Output{Key: "viscosity_low", Label: "Viscosity at least", Unit: unit.SquareMMPerSecond, Decimals: 1}
 	viscosityHigh = calc.Output{Key: "viscosity_high", Label: "Viscosity at most", Unit: unit.SquareMMPerSecond, Decimals: 1}
 	perDegree     = calc.Output{Key: "change_per_degree", Label: "Thinner by, for each °C", Unit: unit.Percent, Decimals: 1, Optional: true}

@@ -5,6 +5,7 @@ import "spraywright/calc/source"
 // A Limit is one line of a table of VOC limits.
 type Limit struct {
 	Table    string  // key of field.Limits: "eu", "us"
+	Dated    string  // when the table was published
 	Category string  // the table's own name for the coating
 	Value    float64 // g/L less water and exempt solvents, ready to spray
 	Average  bool    // holds for the average of all stages, not for one of them
@@ -12,11 +13,13 @@ type Limit struct {
 }
 
 var (
-	annexII  = source.EU42.At("Annex II B").By(source.SecondHand)
-	tableOne = source.CFR59.At("Table 1").By(source.Memory)
+	annexII  = source.EU42.At("Annex II B; OJ L 143, 30 April 2004, p. 87").By(source.SecondHand)
+	tableOne = source.CFR59.At("Table 1; 63 FR 48806, 11 September 1998").By(source.SecondHand)
+	tableEnd = source.CFR59.At("Table 1, specialty coatings; 63 FR 48806, 11 September 1998").By(source.Memory)
 )
 
-// LimitFor finds the limit for a kind of coat: table is a key of field.Limits, role one of field.Role. stages counts
+// LimitFor finds the limit for a kind of coat: table is a key of field.Limits, role one of field.Role or of the further
+// ones that [LimitTables] asks for. stages counts
 // the coats of different kinds in a topcoat, clear included; it matters in the US table only. There is none for
 // table "none". Local rules may be stricter: whoever shows a limit says so.
 func LimitFor(table, role string, stages int) (Limit, bool) {
@@ -30,8 +33,14 @@ func LimitFor(table, role string, stages int) (Limit, bool) {
 }
 
 func eu(role string) (Limit, bool) {
-	l := Limit{Table: "eu", Source: annexII}
+	l := Limit{Table: "eu", Dated: "30 April 2004", Source: annexII}
 	switch role {
+	case "preparatory":
+		l.Category, l.Value = "a, preparatory, its water counted", 850
+	case "pre-cleaner":
+		l.Category, l.Value = "a, pre-cleaner, its water counted", 200
+	case "bodyfiller":
+		l.Category, l.Value = "b, bodyfiller and stopper", 250
 	case "surfacer", "sealer":
 		l.Category, l.Value = "c, surfacer, filler and general metal primer", 540
 	case "wash-primer":
@@ -47,7 +56,7 @@ func eu(role string) (Limit, bool) {
 }
 
 func us(role string, stages int) (Limit, bool) {
-	l := Limit{Table: "us", Source: tableOne}
+	l := Limit{Table: "us", Dated: "11 September 1998", Source: tableOne}
 	switch role {
 	case "wash-primer":
 		l.Category, l.Value = "pretreatment wash primers", 780
@@ -62,8 +71,10 @@ func us(role string, stages int) (Limit, bool) {
 		if stages > 2 {
 			l.Category, l.Value = "topcoats of three or more stages", 630
 		}
+	case "multicolour":
+		l.Category, l.Value = "multi-colored topcoats", 680
 	case "special":
-		l.Category, l.Value = "specialty coatings", 840
+		l.Category, l.Value, l.Source = "specialty coatings", 840, tableEnd
 	default:
 		return Limit{}, false
 	}

@@ -1,6 +1,8 @@
 package voc
 
 import (
+	"slices"
+
 	"spraywright/calc"
 	"spraywright/calc/caution"
 	"spraywright/calc/field"
@@ -13,9 +15,9 @@ func LimitTables() *calc.Calculator {
 		ID:       "voc-limits",
 		Title:    "VOC limits side by side",
 		Question: "What VOC limit does this kind of coat fall under?",
-		Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers, " +
-			"and was entered from memory; many states and districts are stricter with whoever sprays.",
-		Inputs:   []calc.Input{field.Role, field.Stages.If("role", "base", "clear")},
+		Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers; " +
+			"many states and districts are stricter with whoever sprays. No later change of either table has been looked for.",
+		Inputs:   []calc.Input{kinds(), field.Stages.If("role", "base", "clear")},
 		Outputs:  []calc.Output{limitTable},
 		Work:     limitTables,
 		Cautions: []string{caution.LocalRule},
@@ -27,7 +29,16 @@ var limitTable = calc.Output{Key: "limit_table", Label: "Limits", Main: true, Co
 	{Key: "limit_category", Label: "Category", Words: true},
 	{Key: "limit", Label: "Limit", Unit: unit.GramPerLitre},
 	{Key: "holds_for", Label: "Holds for", Words: true},
+	{Key: "table_date", Label: "Published", Words: true},
 }}
+
+// kinds are the kinds of coat of a job, and what else the tables have a line for.
+func kinds() calc.Input {
+	in := field.Role
+	in.Choices = append(slices.Clone(in.Choices), calc.Choice{Key: "multicolour", Label: "Multi-coloured topcoat"},
+		calc.Choice{Key: "bodyfiller", Label: "Bodyfiller or stopper"}, calc.Choice{Key: "preparatory", Label: "Preparatory product"}, calc.Choice{Key: "pre-cleaner", Label: "Pre-cleaner"})
+	return in
+}
 
 func limitTables(w *calc.Working) {
 	stages := int(w.Given(field.Stages).Or(1).V)
@@ -42,6 +53,6 @@ func limitTables(w *calc.Working) {
 		}
 		told := func(s string) calc.Cell { return calc.Told(calc.Say("{s}", calc.Words(s, "s"))) }
 		limit := w.Constant("Limit for "+l.Category, unit.GramPerLitre, l.Source, l.Value)
-		w.List(limitTable, told(table.Label), told(l.Category), calc.Of(limit), told(whole))
+		w.List(limitTable, told(table.Label), told(l.Category), calc.Of(limit), told(whole), told(l.Dated))
 	}
 }

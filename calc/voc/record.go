@@ -72,6 +72,7 @@ func workRecord(w *calc.Working) {
 	spare := w.Step("Left below the limit", "s = L - m / 1000", unit.Kilogram, contentBy, limit.V-year.V/1000, limit, year)
 	w.Result(yearSpare, spare)
 	if worst.V > 1000*limit.V {
+		worst = w.Step("Highest of any twelve months", "m_kg = m / 1000", unit.Kilogram, contentBy, worst.V/1000, worst)
 		w.Judge(calc.Stop, calc.Say("Twelve months came to {worst}, and the limit is {limit}", worst.To(0, "worst"), limit.To(0, "limit")), calc.Say("Ask whoever gave you the limit what to do now"))
 		return
 	}

@@ -29,7 +29,15 @@ func stands(p *tab) {
 func TestAFormStandsAfterAReload(t *testing.T) {
 	p := open(t, serve(t), "", phone)
 	half(p)
-	p.do(chromedp.Reload()) // before the address has been brought up to date, as a battery dies
+	p.do(chromedp.Reload())
+	stands(p)
+	p.link() // by now the address holds the form as well
+	p.do(chromedp.Focus(chromedp.CSS(box("altitude"))))
+	p.keys("7")
+	typed := p.value("altitude")
+	p.do(chromedp.Reload()) // in the middle of a number, before the address is up to date
+	p.waitIn("#verdict", "above dew point")
+	assert.Equal(t, typed, p.value("altitude"))
 	stands(p)
 }
 

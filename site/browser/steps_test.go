@@ -98,7 +98,7 @@ func (p *tab) sees(selector string) bool {
 // link is the address of the page once it holds the form as it stands.
 func (p *tab) link() string {
 	p.t.Helper()
-	return evaluate[string](p, `new Promise((done) => setTimeout(() => done(location.href), 350))`)
+	return evaluate[string](p, `new Promise((done) => setTimeout(() => done(location.href), 500))`)
 }
 
 // before has a script run in every page before the page's own.

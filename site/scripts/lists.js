@@ -33,7 +33,7 @@ function toggle(button, work) {
   row.after(across ? el("tr", { class: "beneath", role: "row" }, el("td", { role: "cell", colspan: String(row.children.length) }, steps)) : el("li", { class: "beneath" }, steps));
 }
 
-const longCell = 18; // characters; longer ones take a line of their own on a narrow card
+const longCell = 14; // characters; longer ones take a line of their own on a narrow card
 
 // Roles are spelled out because a narrow card shows the rows as blocks, and browsers then forget that it is a table.
 function table(l, make) {

@@ -51,13 +51,19 @@ export const store = {
 
 /** The form that the page opens with: the link's, else the one kept, else an empty one. */
 export function opening(page) {
-  const hash = location.hash.slice(1);
-  return parse(hash.includes("=") ? hash : store.get("form:" + page));
+  const link = addressed();
+  // A page that went in the middle of a number may have left its address behind what it kept.
+  const own = link === "" || link === store.get("address:" + page);
+  return parse(own ? store.get("form:" + page) : link);
 }
 
-/** Keeps the form in the address and in the browser, soon and not at every key. */
+// The form in the address, written as write does.
+const addressed = () => write(parse(location.hash.slice(1)));
+
+/** Keeps the form in the browser at once, and in the address soon: browsers limit how often that may change. */
 export class Keeper {
   #page;
+  #address = addressed();
   #text;
   #timer;
   #tell;
@@ -66,30 +72,32 @@ export class Keeper {
   constructor(page, tell) {
     this.#page = page;
     this.#tell = tell;
-    addEventListener("pagehide", () => this.flush());
-    document.addEventListener("visibilitychange", () => this.flush());
   }
 
   keep(text) {
+    if (!store.set("form:" + this.#page, text)) this.#warn();
     this.#text = text;
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.flush(), 250);
+    // Left alone while it is right, so that a link followed at this moment is not overwritten.
+    if (text !== this.#address) this.#timer ??= setTimeout(() => this.flush(), 400);
   }
 
   flush() {
     clearTimeout(this.#timer);
+    this.#timer = undefined;
     const text = this.#text;
-    if (text === undefined) return;
-    this.#text = undefined;
-    let kept = store.set("form:" + this.#page, text);
+    if (text === undefined || text === this.#address) return;
     try {
       history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
+      this.#address = text;
+      store.set("address:" + this.#page, text);
     } catch {
-      kept = false; // too long, or changed too often for this browser
+      this.#warn(); // too long, or changed too often for this browser
     }
-    if (!kept && !this.#told) {
-      this.#told = true;
-      this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
-    }
+  }
+
+  #warn() {
+    if (this.#told) return;
+    this.#told = true;
+    this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
   }
 }
