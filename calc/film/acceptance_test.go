@@ -62,7 +62,7 @@ func TestGaugeVerdictWeighsTheRules(t *testing.T) {
 	for _, c := range []struct {
 		readings []float64
 		want     calc.Level
-	}{{repeated(15, 100), calc.Go}, {append(repeated(9, 102), 89), calc.Wait}, {repeated(15, 60), calc.Stop}} {
+	}{{repeated(15, 100), calc.Go}, {append(repeated(9, 102), 89), calc.Wait}, {repeated(4, 100), calc.Wait}, {repeated(15, 60), calc.Stop}} {
 		_, _, _, report := judged(t, c.readings...)
 		assert.Equal(t, c.want, report.Verdict[0].Level)
 	}

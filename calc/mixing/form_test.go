@@ -56,3 +56,28 @@ func TestBlendStrengthRefuses(t *testing.T) {
 		}
 	}
 }
+
+func TestMixHoldsTheToleranceStated(t *testing.T) {
+	form := calc.ParseForm("ratio=4:1:1&ratio_by=volume&amount=600&density_a=1.3&density_b=1.05&density_c=0.87&scale_step=5") // out by 6.26 %
+	assert.Equal(t, calc.Wait, mixing.Mix().Run(form).Verdict[0].Level)
+	form["ratio_tolerance"] = "7"
+	assert.Equal(t, calc.Go, mixing.Mix().Run(form).Verdict[0].Level)
+}
+
+func TestOverPourWarnsOfCupAndPotLife(t *testing.T) {
+	const poured = "component.1.target=400&component.1.poured=400&component.2.target=100&component.2.poured=160" // comes to 800 g
+	run := func(more string) calc.Report { return mixing.OverPour().Run(calc.ParseForm(poured + more)) }
+	assert.Equal(t, calc.Wait, run("").Verdict[0].Level)
+	assert.Equal(t, calc.Stop, run("&cup_size=700&mix_density=1.1").Verdict[0].Level, "727 mL overflow")
+	assert.Equal(t, calc.Wait, run("&cup_size=750&mix_density=1.1").Verdict[0].Level)
+	assert.Len(t, run("&pot_life=60&mixed_ago=20").Verdict, 2)
+	for more, field := range map[string]string{
+		"&cup_size=700": "mix_density", "&pot_life=60": "mixed_ago", "&mixed_ago=20": "pot_life", "&pot_life=60&mixed_ago=60": "mixed_ago",
+	} {
+		r := run(more)
+		if assert.Len(t, r.Problems, 1, more) {
+			assert.Equal(t, field, r.Problems[0].Field, more)
+		}
+		assert.Empty(t, r.Lists, more)
+	}
+}
