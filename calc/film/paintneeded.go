@@ -32,6 +32,7 @@ func PaintNeeded() *calc.Calculator {
 			if r := w.Given(field.ProfileHeight); r.Given() {
 				d := DeadFilm(w, r)
 				w.Result(dead, d)
+				w.Caution(allowance)
 				dft = withProfile(w, "Film with the allowance", dft, d)
 			}
 			demand := Demand(w, all, dft, vs, w.Given(field.TransferEfficiency))

@@ -29,10 +29,12 @@ func ProfilePaint() *calc.Calculator {
 			w.Result(demandMost, Demand(w, area, withProfile(w, "Film with the whole profile", dft, r), vs, te))
 		},
 		Cautions: []string{
-			"The allowance comes from one note of the trade; another one counts the whole profile as lost, which is the highest figure. Cup and gun losses come on top.",
+			allowance, "Cup and gun losses come on top.",
 		},
 	}
 }
+
+const allowance = "What a profile swallows is the allowance of one note of the trade; another counts the whole profile as lost."
 
 var (
 	deadFilm   = calc.Output{Key: "dead_film", Label: "Film lost in the profile, as an allowance", Unit: unit.Micrometre}

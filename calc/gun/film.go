@@ -14,14 +14,14 @@ func FilmFromGun() *calc.Calculator {
 	return &calc.Calculator{
 		ID:       "film-per-pass",
 		Title:    "Film per pass and gun speed",
-		Question: "How fast do I move the gun, and how many passes, for the film I want?",
+		Question: "How fast do I move the gun, or how much must it deliver, and in how many passes, for the film I want?",
 		Range: "A flat panel, the gun square to it and at one distance. Transfer efficiency is the least known figure here: " +
 			"check the first panel with a wet-film comb and correct it.",
 		Inputs: []calc.Input{
 			field.DryFilm, field.VolumeSolids, field.Coats,
 			field.Delivery, field.TransferEfficiency, field.FanWidth, field.Overlap, field.GunSpeed,
 		},
-		Outputs:    []calc.Output{perPass, wetFilm, passes, wholePasses, speedFor},
+		Outputs:    []calc.Output{perPass, wetFilm, passes, wholePasses, speedFor, deliveryFor},
 		Work:       filmFromGun,
 		Cautions:   []string{caution.Isocyanate, caution.Flammable},
 		Arithmetic: true,
@@ -34,6 +34,7 @@ var (
 	passes      = calc.Output{Key: "passes", Label: "Passes at your speed", Unit: unit.One, Decimals: 1}
 	wholePasses = calc.Output{Key: "whole_passes", Label: "Make it this many", Unit: unit.One}
 	speedFor    = calc.Output{Key: "speed_for", Label: "Gun speed for them", Unit: unit.MetrePerSecond, Decimals: 2}
+	deliveryFor = calc.Output{Key: "delivery_for", Label: "Delivery for them at your speed", Unit: unit.MillilitrePerMinute}
 )
 
 func filmFromGun(w *calc.Working) {
@@ -48,6 +49,8 @@ func filmFromGun(w *calc.Working) {
 	w.Result(passes, exact)
 	w.Result(wholePasses, whole)
 	w.Result(speedFor, v)
+	w.Result(deliveryFor, w.Step("Delivery for whole passes at your speed", "Q_N = Q * n / N", unit.MillilitrePerMinute, source.Definition,
+		q.V*exact.V/whole.V, q, exact, whole))
 	judgeSpeed(w, v)
 }
 

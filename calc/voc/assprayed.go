@@ -14,8 +14,8 @@ func AsSprayed() *calc.Calculator {
 		Title:    "VOC as sprayed",
 		Question: "How much VOC does this give off, and is it under the limit?",
 		Range: "One product, ready to spray. All its VOC is taken to end up in the air, whatever part of the paint lands on the work. " +
-			"Cleaning solvent is not in it.",
-		Inputs:   []calc.Input{field.Role, field.Limits, field.Stages.If("role", "base", "clear"), field.VOC, field.WaterShare, field.Sprayed},
+			"Of cleaning solvent only what evaporates counts, not what you collect.",
+		Inputs:   []calc.Input{field.Role, field.Limits, field.Stages.If("role", "base", "clear"), field.VOC, field.WaterShare, field.Sprayed, field.CleanerLost},
 		Outputs:  []calc.Output{vocMass, vocActual, vocLimit, category},
 		Work:     asSprayed,
 		Cautions: []string{caution.LocalRule, caution.Flammable},
@@ -33,7 +33,11 @@ func asSprayed(w *calc.Working) {
 	voc := w.Given(field.VOC)
 	actual := Actual(w, voc, w.Given(field.WaterShare))
 	w.Result(vocActual, actual)
-	w.Result(vocMass, Emitted(w, w.Given(field.Sprayed), actual))
+	mass := Emitted(w, w.Given(field.Sprayed), actual)
+	if lost := w.Given(field.CleanerLost); lost.Given() {
+		mass = w.Step("VOC given off, with cleaning", "m_c = m + l", unit.Gram, contentBy, mass.V+lost.V, mass, lost)
+	}
+	w.Result(vocMass, mass)
 
 	stages := 1
 	if n := w.Given(field.Stages); n.Given() {

@@ -16,7 +16,7 @@ func LimitTables() *calc.Calculator {
 		Title:    "VOC limits side by side",
 		Question: "What VOC limit does this kind of coat fall under?",
 		Range: "Vehicle refinishing, ready to spray. The EU table leaves water out, the US one water and exempt solvents. The US rule binds makers and importers; " +
-			"many states and districts are stricter with whoever sprays. No later change of either table has been looked for.",
+			"many states and districts are stricter with whoever sprays. A mix that serves two kinds of coat falls under the lower limit. No later change of either table has been looked for.",
 		Inputs:   []calc.Input{kinds(), field.Stages.If("role", "base", "clear")},
 		Outputs:  []calc.Output{limitTable},
 		Work:     limitTables,
