@@ -8,8 +8,8 @@ ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
-# of it, so that it gets no more than it needs.
-WASM_EXEC = env -i PATH=$$PATH HOME=$$HOME $$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec
+# of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
+WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
 .PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node
 
@@ -61,4 +61,4 @@ clean:
 	rm -rf $(OUT)
 
 need-node:
-	@command -v node >/dev/null || { echo "This needs node, version 18 or later; it runs the compiled core outside a browser."; exit 1; }
+	@.ci/need-node

@@ -13,6 +13,7 @@ import (
 	"strings"
 
 	"spraywright/calc/menu"
+	"spraywright/site/compile"
 )
 
 // assets are the parts of the site that are written by hand.
@@ -100,22 +101,19 @@ func each(folder string, f func(name string, text []byte)) error {
 // coreFile is the file of a compiled core.
 func coreFile(name string) string { return name + ".wasm" }
 
-// compileCores compiles the calculators for the browser. Go's build cache makes a second call quick.
+// compileCores compiles the calculators for the browser.
 func compileCores() (bundle, error) {
 	dir, err := os.MkdirTemp("", "cores")
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	// Without -buildid= and paths the same sources give the same bytes anywhere.
-	args := []string{"build", "-trimpath", "-ldflags=-s -w -buildid=", "-buildvcs=false", "-o", dir + string(filepath.Separator)}
+	var commands []string
 	for _, core := range menu.Cores() {
-		args = append(args, "spraywright/wasm/"+core.Name)
+		commands = append(commands, "spraywright/wasm/"+core.Name)
 	}
-	cmd := exec.Command("go", args...)
-	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
-	if text, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("compiling the cores: %w\n%s", err, text)
+	if err := compile.WASM(dir, commands...); err != nil {
+		return nil, err
 	}
 	cores := bundle{}
 	for _, core := range menu.Cores() {
@@ -148,21 +146,18 @@ func goEnv(name string) (string, error) {
 	return strings.TrimSpace(string(text)), nil
 }
 
-// write puts the site into a folder and takes out what an earlier build left there. It writes sw.js last, so that
-// a browser never finds a list of files that are not there yet.
+// write puts the site into a folder and takes out what an earlier build left there. It writes first the file by which
+// the folder is known as ours, so that a build that was stopped can be run again, and sw.js last, so that a browser
+// never finds a list of files that are not there yet.
 func (site bundle) write(out string) error {
 	if err := refuseStrange(out); err != nil {
 		return err
 	}
-	for _, name := range slices.Sorted(maps.Keys(site)) {
-		if name != "sw.js" {
-			if err := writeFile(out, name, site[name]); err != nil {
-				return err
-			}
+	between := slices.DeleteFunc(slices.Sorted(maps.Keys(site)), func(name string) bool { return name == descriptionFile || name == "sw.js" })
+	for _, name := range slices.Concat([]string{descriptionFile}, between, []string{"sw.js"}) {
+		if err := writeFile(out, name, site[name]); err != nil {
+			return err
 		}
-	}
-	if err := writeFile(out, "sw.js", site["sw.js"]); err != nil {
-		return err
 	}
 	return filepath.WalkDir(out, func(path string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {

@@ -1,9 +1,9 @@
 package main
 
 import (
+	"fmt"
 	"html/template"
 	"io/fs"
-	"maps"
 	"slices"
 	"strings"
 
@@ -57,14 +57,13 @@ type answer struct {
 	Steps  []calc.Line
 }
 
-// newExample works an example out. It has no places where the calculator has no answer for it.
-func newExample(c *calc.Calculator, form calc.Form, call string) *example {
-	ex := &example{Link: template.URL(form.String()), Call: call, Entered: entered(c.Inputs, form, "")}
-	report, ok := tryRun(c, form)
-	if !ok {
-		return ex
+// newExample works an example out. One that the calculator has a problem with is an error.
+func newExample(c *calc.Calculator, form calc.Form, call string) (*example, error) {
+	report := c.Run(form)
+	if len(report.Problems) > 0 {
+		return nil, fmt.Errorf("the example of %s: %s", c.ID, report.Problems[0].Error())
 	}
-	ex.Report = report
+	ex := &example{Link: template.URL(form.String()), Call: call, Entered: entered(c.Inputs, form, ""), Report: report}
 	if len(report.Steps) > muchWorking {
 		ex.Working = report.Steps
 	}
@@ -83,7 +82,7 @@ func newExample(c *calc.Calculator, form calc.Form, call string) *example {
 			ex.Places = append(ex.Places, place)
 		}
 	}
-	return ex
+	return ex, nil
 }
 
 func answered(r calc.Report, out calc.Output) answer {
@@ -104,12 +103,6 @@ func answered(r calc.Report, out calc.Output) answer {
 	return a
 }
 
-// tryRun keeps a calculator that fails on a form from stopping the build; its own tests report it.
-func tryRun(c *calc.Calculator, form calc.Form) (report calc.Report, ok bool) {
-	defer func() { ok = recover() == nil }()
-	return c.Run(form), true
-}
-
 // entered lists what a form has for these inputs, in their order.
 func entered(ins []calc.Input, form calc.Form, row string) []enteredValue {
 	var all []enteredValue
@@ -117,7 +110,7 @@ func entered(ins []calc.Input, form calc.Form, row string) []enteredValue {
 		text := form[row+in.Key]
 		switch {
 		case in.Rows != nil:
-			for _, n := range rowNumbers(form, in.Key+".") {
+			for _, n := range form.Rows(in.Key) {
 				all = append(all, enteredValue{Label: in.Label + " " + n})
 				all = append(all, entered(in.Rows, form, in.Key+"."+n+".")...)
 			}
@@ -152,31 +145,10 @@ func spoken(in calc.Input, text, unitID string) string {
 	return text + "\u202f" + symbol
 }
 
-func rowNumbers(form calc.Form, prefix string) []string {
-	seen := map[string]bool{}
-	for key := range form {
-		if rest, ok := strings.CutPrefix(key, prefix); ok {
-			n, _, _ := strings.Cut(rest, ".")
-			if n != "unit" && strings.Trim(n, "0123456789") == "" {
-				seen[n] = true
-			}
-		}
-	}
-	return slices.SortedFunc(maps.Keys(seen), func(a, b string) int {
-		if len(a) != len(b) {
-			return len(a) - len(b) // row 2 before row 10
-		}
-		return strings.Compare(a, b)
-	})
-}
-
-// demoForm reads a calculator's invented demo. There may be none.
-func demoForm(testdata fs.FS, id string) (calc.Form, bool) {
+// demoForm reads a calculator's invented demo. Where there is none the error is fs.ErrNotExist.
+func demoForm(testdata fs.FS, id string) (calc.Form, error) {
 	text, err := fs.ReadFile(testdata, "demo/"+id+".txt")
-	if err != nil {
-		return nil, false
-	}
-	return calc.ParseForm(string(text)), true
+	return calc.ParseForm(string(text)), err
 }
 
 // points writes a path's coordinates as SVG wants them.

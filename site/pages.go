@@ -2,18 +2,12 @@ package main
 
 import (
 	"bytes"
-	"cmp"
-	"errors"
-	"fmt"
 	"html/template"
 	"io/fs"
-	"os"
 	"path"
 	"slices"
-	"strings"
 
 	"spraywright/calc"
-	"spraywright/calc/check"
 	"spraywright/calc/menu"
 	"spraywright/calc/source"
 )
@@ -40,40 +34,6 @@ func (page) Policy() string { return pagePolicy }
 
 // Site is the name of the site.
 func (page) Site() string { return siteName }
-
-// A calculatorPage is what the page of one calculator shows.
-type calculatorPage struct {
-	*calc.Calculator
-	Form    []formPlace
-	Card    []cardPlace
-	Example *example
-	Sources []cited
-	Checks  []check.Row
-}
-
-// CoreFile is the compiled core that answers the page.
-func (p calculatorPage) CoreFile() string {
-	for _, core := range menu.Cores() {
-		if core.Find(p.ID) != nil {
-			return coreFile(core.Name)
-		}
-	}
-	return ""
-}
-
-// Places reports whether the form has named parts.
-func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
-
-// WorkedFile is the page of the worked example's steps, where there are too many for the calculator's own page.
-func (p calculatorPage) WorkedFile() string { return p.ID + "-worked.html" }
-
-// CardTitle is what the answer is called.
-func (p calculatorPage) CardTitle() string {
-	if p.ID == front {
-		return "Job card"
-	}
-	return "Answer"
-}
 
 // A renderer makes pages from the templates.
 type renderer struct {
@@ -147,26 +107,6 @@ func (r renderer) render(body string, p page, data any) error {
 // notPreloaded are scripts that a page loads otherwise, or only where workers fail.
 var notPreloaded = []string{"theme.js", "core-worker.js", "engine.js"}
 
-func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
-	p := calculatorPage{Calculator: c, Form: formPlaces(c), Card: cardPlaces(c)}
-	form, demo := demoForm(testdata, c.ID)
-	if demo {
-		p.Example = newExample(c, form, "Try the demo job (invented)")
-	} else {
-		p.Example = newExample(c, c.ExampleForm(), "Fill in an example")
-	}
-	published, err := fs.Sub(testdata, "published")
-	if err != nil {
-		return p, err
-	}
-	p.Checks, err = check.Read(published, c)
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		fmt.Fprintln(os.Stderr, "site: left out:", err) // the tests report it; the page can do without
-	}
-	p.Sources = sourcesOf(p)
-	return p, nil
-}
-
 // calculators is every calculator, in menu order.
 func calculators() []*calc.Calculator {
 	var all []*calc.Calculator
@@ -182,26 +122,4 @@ func pageFile(c *calc.Calculator) string {
 		return "index.html"
 	}
 	return c.ID + ".html"
-}
-
-// sourcesOf runs the example and the check values of a calculator and lists what their working rests on.
-func sourcesOf(p calculatorPage) []cited {
-	var all []cited
-	reports := []calc.Report{p.Example.Report}
-	for _, row := range p.Checks {
-		if r, ok := tryRun(p.Calculator, row.Form); ok {
-			reports = append(reports, r)
-		}
-	}
-	for _, r := range reports {
-		for _, s := range r.Steps {
-			if s.Source != nil && !slices.Contains(all, cited{*s.Source}) {
-				all = append(all, cited{*s.Source})
-			}
-		}
-	}
-	slices.SortFunc(all, func(a, b cited) int {
-		return cmp.Or(strings.Compare(a.Title, b.Title), strings.Compare(a.Place, b.Place))
-	})
-	return all
 }

@@ -10,6 +10,7 @@ import (
 	"path"
 	"strconv"
 	"strings"
+	"syscall"
 	"time"
 
 	"rsc.io/qr"
@@ -30,15 +31,24 @@ func (s *server) serve() error {
 	if err != nil {
 		return err
 	}
-	port := listener.Addr().(*net.TCPAddr).Port
-	fmt.Printf("Open http://%s/ — Ctrl+C stops.\n", net.JoinHostPort("localhost", strconv.Itoa(port)))
+	addr := listener.Addr().(*net.TCPAddr)
+	fmt.Printf("Open %s — Ctrl+C stops.\n", link(addr))
 	if s.lan {
-		announce(os.Stdout, port)
+		announce(os.Stdout, addr.Port)
 	}
 	return (&http.Server{Handler: handler, ReadHeaderTimeout: 10 * time.Second}).Serve(listener)
 }
 
-// listen takes the port asked for, or one of the twenty after it.
+// link is where this machine's browser finds what listens on an address.
+func link(addr *net.TCPAddr) string {
+	host := addr.IP.String()
+	if addr.IP.IsUnspecified() || addr.IP.IsLoopback() {
+		host = "localhost"
+	}
+	return "http://" + net.JoinHostPort(host, strconv.Itoa(addr.Port)) + "/"
+}
+
+// listen takes the port asked for, or where that is in use one of the twenty after it.
 func (s *server) listen() (net.Listener, error) {
 	host, portText, err := net.SplitHostPort(s.addr)
 	if err != nil {
@@ -53,11 +63,16 @@ func (s *server) listen() (net.Listener, error) {
 	}
 	var listener net.Listener
 	for try := port; try <= port+20; try++ {
-		if listener, err = net.Listen("tcp", net.JoinHostPort(host, strconv.Itoa(try))); err == nil || port == 0 {
+		if listener, err = net.Listen("tcp", net.JoinHostPort(host, strconv.Itoa(try))); !inUse(err) {
 			break
 		}
 	}
 	return listener, err
+}
+
+// inUse reports whether another program has the port. Windows has a number of its own for that, WSAEADDRINUSE.
+func inUse(err error) bool {
+	return errors.Is(err, syscall.EADDRINUSE) || errors.Is(err, syscall.Errno(10048))
 }
 
 // announce tells how to reach the site from a phone in the same network.
@@ -68,9 +83,9 @@ func announce(out io.Writer, port int) {
 		if !ok || ip.IP.IsLoopback() || ip.IP.To4() == nil {
 			continue
 		}
-		link := fmt.Sprintf("http://%s/", net.JoinHostPort(ip.IP.String(), strconv.Itoa(port)))
-		fmt.Fprintf(out, "\nFrom another device in this network: %s\n", link)
-		if code, err := qr.Encode(link, qr.L); err == nil {
+		address := link(&net.TCPAddr{IP: ip.IP, Port: port})
+		fmt.Fprintf(out, "\nFrom another device in this network: %s\n", address)
+		if code, err := qr.Encode(address, qr.L); err == nil {
 			fmt.Fprint(out, terminalCode(code))
 		}
 	}
@@ -108,6 +123,7 @@ func newHandler(dir string) (http.Handler, error) {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		setHeaders(w.Header())
 		if r.Method != http.MethodGet && r.Method != http.MethodHead {
+			w.Header().Set("Allow", "GET, HEAD")
 			http.Error(w, "only GET and HEAD are answered", http.StatusMethodNotAllowed)
 			return
 		}
@@ -135,26 +151,16 @@ func sendFile(w http.ResponseWriter, r *http.Request, root *os.Root, name string
 	if !known {
 		return errHidden
 	}
-	w.Header().Add("Vary", "Accept-Encoding")
-	for _, packed := range []struct{ coding, ext string }{{"br", ".br"}, {"gzip", ".gz"}, {"", ""}} {
-		if !strings.Contains(r.Header.Get("Accept-Encoding"), packed.coding) {
-			continue
-		}
-		f, err := root.Open(name + packed.ext)
-		if err != nil {
-			continue
-		}
-		defer f.Close()
-		info, err := f.Stat()
-		if err != nil || info.IsDir() {
-			return errHidden
-		}
-		w.Header().Set("Content-Type", kind)
-		if packed.coding != "" {
-			w.Header().Set("Content-Encoding", packed.coding)
-		}
-		http.ServeContent(w, r, name, info.ModTime(), f)
-		return nil
+	f, err := root.Open(name)
+	if err != nil {
+		return err
 	}
-	return errHidden
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil || info.IsDir() {
+		return errHidden
+	}
+	w.Header().Set("Content-Type", kind)
+	http.ServeContent(w, r, name, info.ModTime(), f)
+	return nil
 }

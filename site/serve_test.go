@@ -2,8 +2,10 @@ package main
 
 import (
 	"io"
+	"net"
 	"net/http"
 	"net/http/httptest"
+	"net/netip"
 	"os"
 	"path/filepath"
 	"strings"
@@ -21,7 +23,7 @@ func folder(t *testing.T) (http.Handler, string) {
 	dir := filepath.Join(top, "dist")
 	require.NoError(t, os.MkdirAll(filepath.Join(dir, "scripts"), 0o755))
 	for name, text := range map[string]string{
-		"../secret.txt": "secret", "index.html": "home", "job.wasm": "core", "scripts/app.js": "app", "scripts/app.js.br": "packed", "sw.js": "worker", "notes.md": "draft",
+		"../secret.txt": "secret", "index.html": "home", "job.wasm": "core", "scripts/app.js": "app", "sw.js": "worker", "notes.md": "draft",
 	} {
 		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
 	}
@@ -31,12 +33,9 @@ func folder(t *testing.T) (http.Handler, string) {
 	return h, dir
 }
 
-func get(h http.Handler, target string, header ...string) *http.Response {
+func get(h http.Handler, target string) *http.Response {
 	r := httptest.NewRequest(http.MethodGet, "/", nil)
 	r.URL.Path = target // as it comes, not tidied
-	for i := 0; i < len(header); i += 2 {
-		r.Header.Set(header[i], header[i+1])
-	}
 	w := httptest.NewRecorder()
 	h.ServeHTTP(w, r)
 	return w.Result()
@@ -68,20 +67,12 @@ func TestRefusesWhatIsNotTheSite(t *testing.T) {
 	}
 }
 
-func TestSendsThePackedFileToThoseWhoCanReadIt(t *testing.T) {
-	h, _ := folder(t)
-	packed := get(h, "/scripts/app.js", "Accept-Encoding", "gzip, br")
-	assert.Equal(t, "br", packed.Header.Get("Content-Encoding"))
-	assert.Equal(t, "text/javascript; charset=utf-8", packed.Header.Get("Content-Type"))
-	assert.Empty(t, get(h, "/scripts/app.js").Header.Get("Content-Encoding"))
-	assert.Empty(t, get(h, "/sw.js", "Accept-Encoding", "br").Header.Get("Content-Encoding"), "there is no packed one")
-}
-
 func TestOnlyReads(t *testing.T) {
 	h, _ := folder(t)
 	w := httptest.NewRecorder()
 	h.ServeHTTP(w, httptest.NewRequest(http.MethodPost, "/", nil))
 	assert.Equal(t, http.StatusMethodNotAllowed, w.Code)
+	assert.Equal(t, "GET, HEAD", w.Header().Get("Allow"), "RFC 9110, 15.5.6")
 }
 
 func TestTakesTheNextPortWhereOneIsInUse(t *testing.T) {
@@ -93,6 +84,21 @@ func TestTakesTheNextPortWhereOneIsInUse(t *testing.T) {
 	defer second.Close()
 	assert.NotEqual(t, first.Addr().String(), second.Addr().String())
 	assert.True(t, strings.HasPrefix(second.Addr().String(), "127.0.0.1:"))
+}
+
+// 192.0.2.1 is kept for examples (RFC 5737): no machine has it, so that no port of it can be listened on.
+func TestOtherErrorsAreToldAtOnce(t *testing.T) {
+	_, err := (&server{addr: "192.0.2.1:8080"}).listen()
+	assert.ErrorContains(t, err, ":8080")
+}
+
+func TestTheAddressPrintedIsWhereItListens(t *testing.T) {
+	for addr, want := range map[string]string{
+		"127.0.0.1:8080": "http://localhost:8080/", "[::1]:80": "http://localhost:80/", "0.0.0.0:81": "http://localhost:81/", "[::]:82": "http://localhost:82/",
+		"192.0.2.1:8080": "http://192.0.2.1:8080/", "[2001:db8::1]:8080": "http://[2001:db8::1]:8080/",
+	} {
+		assert.Equal(t, want, link(net.TCPAddrFromAddrPort(netip.MustParseAddrPort(addr))))
+	}
 }
 
 func TestTheTerminalCodeShowsEveryModule(t *testing.T) {

@@ -22,6 +22,7 @@ import (
 	"github.com/andybalholm/brotli"
 
 	"spraywright/calc/menu"
+	"spraywright/site/compile"
 )
 
 // most is how many times as large as the empty program the core may be. Both carry Go's runtime, which is nearly
@@ -45,28 +46,49 @@ func run(out io.Writer) error {
 	if err := command("go", "run", "spraywright/site", "build", "-out", dist); err != nil {
 		return err
 	}
-	empty, err := compile(dir, "spraywright/site/size/empty")
+	if err := compile.WASM(dir, "spraywright/site/size/empty"); err != nil {
+		return err
+	}
+	rows, err := weigh(dist, filepath.Join(dir, "empty"))
 	if err != nil {
 		return err
 	}
+	yardstick := rows[0].brotli
 	table := tabwriter.NewWriter(out, 0, 0, 2, ' ', tabwriter.AlignRight)
 	fmt.Fprintln(table, "bytes\traw\tgzip -9\tbrotli -11\ttimes the empty program\t")
-	yardstick := measure(empty).brotli
-	line := func(name string, s size) {
-		fmt.Fprintf(table, "%s\t%d\t%d\t%d\t%.2f\t\n", name, s.raw, s.gzip, s.brotli, float64(s.brotli)/float64(yardstick))
-	}
-	line("empty program", measure(empty))
 	var over error
+	for _, r := range rows {
+		fmt.Fprintf(table, "%s\t%d\t%d\t%d\t%.2f\t\n", r.name, r.raw, r.gzip, r.brotli, float64(r.brotli)/float64(yardstick))
+		if limit := int(most * float64(yardstick)); r.core && r.brotli > limit {
+			over = errors.Join(over, fmt.Errorf("%s is %d bytes over its limit; see what it imports", r.name, r.brotli-limit))
+		}
+	}
+	table.Flush()
+	fmt.Fprintf(out, "A core may be %.1f times the empty program (brotli).\n", most)
+	return over
+}
+
+// A row is one line of the table.
+type row struct {
+	name string
+	core bool
+	size
+}
+
+// weigh measures the empty program, which comes first, each core, and what is downloaded in all.
+func weigh(dist, empty string) ([]row, error) {
+	s, err := measureFile(empty)
+	if err != nil {
+		return nil, err
+	}
+	rows := []row{{name: "empty program", size: s}}
 	for _, core := range menu.Cores() {
-		shipped, err := os.ReadFile(filepath.Join(dist, core.Name+".wasm"))
+		file := core.Name + ".wasm"
+		s, err := measureFile(filepath.Join(dist, file))
 		if err != nil {
-			return err
+			return nil, err
 		}
-		s := measure(shipped)
-		line(core.Name+".wasm", s)
-		if limit := int(most * float64(yardstick)); s.brotli > limit {
-			over = errors.Join(over, fmt.Errorf("%s.wasm is %d bytes over its limit; see what it imports", core.Name, s.brotli-limit))
-		}
+		rows = append(rows, row{file, true, s})
 	}
 	for _, part := range []struct {
 		name   string
@@ -74,13 +96,11 @@ func run(out io.Writer) error {
 	}{{"front page", onFrontPage}, {"all kept offline", func(string) bool { return true }}} {
 		total, files, err := measureAll(dist, part.counts)
 		if err != nil {
-			return err
+			return nil, err
 		}
-		line(fmt.Sprintf("%s, %d files", part.name, files), total)
+		rows = append(rows, row{name: fmt.Sprintf("%s, %d files", part.name, files), size: total})
 	}
-	table.Flush()
-	fmt.Fprintf(out, "A core may be %.1f times the empty program (brotli).\n", most)
-	return over
+	return rows, nil
 }
 
 // onFrontPage reports whether the page that the site opens on loads a file before it answers.
@@ -90,17 +110,6 @@ func onFrontPage(file string) bool {
 		return true
 	}
 	return file == "index.html" || file == menu.Job().Name+".wasm"
-}
-
-// compile builds a program as the site's build does.
-func compile(dir, pkg string) ([]byte, error) {
-	file := filepath.Join(dir, filepath.Base(pkg)+".wasm")
-	cmd := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w -buildid=", "-buildvcs=false", "-o", file, pkg)
-	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
-	if text, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("compiling %s: %w\n%s", pkg, err, text)
-	}
-	return os.ReadFile(file)
 }
 
 // measureAll adds up the files of a built site that count.
@@ -113,8 +122,7 @@ func measureAll(dist string, counts func(file string) bool) (total size, files i
 		if err != nil || !counts(filepath.ToSlash(name)) {
 			return err
 		}
-		text, err := os.ReadFile(path)
-		s := measure(text)
+		s, err := measureFile(path)
 		total.raw, total.gzip, total.brotli = total.raw+s.raw, total.gzip+s.gzip, total.brotli+s.brotli
 		files++
 		return err
@@ -125,7 +133,11 @@ func measureAll(dist string, counts func(file string) bool) (total size, files i
 // A size is how many bytes something takes as it is and packed.
 type size struct{ raw, gzip, brotli int }
 
-func measure(text []byte) size {
+func measureFile(path string) (size, error) {
+	text, err := os.ReadFile(path)
+	if err != nil {
+		return size{}, err
+	}
 	var gz, br bytes.Buffer
 	g, _ := gzip.NewWriterLevel(&gz, gzip.BestCompression)
 	g.Write(text) // a buffer takes everything
@@ -133,7 +145,7 @@ func measure(text []byte) size {
 	b := brotli.NewWriterLevel(&br, brotli.BestCompression)
 	b.Write(text)
 	b.Close()
-	return size{len(text), gz.Len(), br.Len()}
+	return size{len(text), gz.Len(), br.Len()}, nil
 }
 
 func command(name string, args ...string) error {

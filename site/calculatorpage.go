@@ -1,0 +1,91 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/check"
+	"spraywright/calc/menu"
+)
+
+// A calculatorPage is what the page of one calculator shows.
+type calculatorPage struct {
+	*calc.Calculator
+	Form    []formPlace
+	Card    []cardPlace
+	Example *example
+	Sources []cited
+	Checks  []check.Row
+}
+
+// CoreFile is the compiled core that answers the page.
+func (p calculatorPage) CoreFile() string {
+	for _, core := range menu.Cores() {
+		if core.Find(p.ID) != nil {
+			return coreFile(core.Name)
+		}
+	}
+	return ""
+}
+
+// Places reports whether the form has named parts.
+func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
+
+// WorkedFile is the page of the worked example's steps, where there are too many for the calculator's own page.
+func (p calculatorPage) WorkedFile() string { return p.ID + "-worked.html" }
+
+// CardTitle is what the answer is called.
+func (p calculatorPage) CardTitle() string {
+	if p.ID == front {
+		return "Job card"
+	}
+	return "Answer"
+}
+
+func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
+	p := calculatorPage{Calculator: c, Form: formPlaces(c), Card: cardPlaces(c)}
+	form, err := demoForm(testdata, c.ID)
+	call := "Try the demo job (invented)"
+	if errors.Is(err, fs.ErrNotExist) {
+		form, call, err = c.ExampleForm(), "Fill in an example", nil
+	}
+	if err != nil {
+		return p, err
+	}
+	if p.Example, err = newExample(c, form, call); err != nil {
+		return p, err
+	}
+	published, err := fs.Sub(testdata, "published")
+	if err != nil {
+		return p, err
+	}
+	if p.Checks, err = check.Read(published, c); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return p, err
+	}
+	p.Sources = sourcesOf(p)
+	return p, nil
+}
+
+// sourcesOf runs the example and the check values of a calculator and lists what their working rests on.
+func sourcesOf(p calculatorPage) []cited {
+	reports := []calc.Report{p.Example.Report}
+	for _, row := range p.Checks {
+		reports = append(reports, p.Run(row.Form))
+	}
+	var all []cited
+	for _, r := range reports {
+		for _, s := range r.Steps {
+			if s.Source != nil && !slices.Contains(all, cited{*s.Source}) {
+				all = append(all, cited{*s.Source})
+			}
+		}
+	}
+	slices.SortFunc(all, func(a, b cited) int {
+		return cmp.Or(strings.Compare(a.Title, b.Title), strings.Compare(a.Place, b.Place))
+	})
+	return all
+}
