@@ -104,7 +104,7 @@ func (s *server) url(path string) string { return "http://" + s.address + "/" + 
 
 // chromium is the browser's path, or blank where there is none.
 func chromium() string {
-	for _, name := range []string{os.Getenv("CHROMIUM"), "chromium", "chromium-browser", "google-chrome"} {
+	for _, name := range []string{os.Getenv("CHROMIUM"), "chromium", "chromium-browser"} {
 		if path, err := exec.LookPath(name); name != "" && err == nil {
 			return path
 		}
