@@ -28,7 +28,11 @@ func (e *Entry) Given(in Input) Num {
 	if asked := find(e.inputs, in.Key); asked != nil {
 		in = *asked // as this form words it
 	}
-	a.entered = e.w.add(Step{Label: in.Label, Kind: Entered, Value: unit.Convert(a.num, a.unit, in.Unit), Unit: in.Unit})
+	label := in.Label
+	if e.name != "" {
+		label += " (" + e.name + ")"
+	}
+	a.entered = e.w.add(Step{Label: label, Kind: Entered, Value: unit.Convert(a.num, a.unit, in.Unit), Unit: in.Unit})
 	e.answers[in.Key] = a
 	return a.entered
 }

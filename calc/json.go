@@ -19,6 +19,11 @@ func (r Report) JSON() string {
 			j.number("wrong", float64(r.Places[i].Wrong))
 		})
 		j.list("rows", len(r.Rows), func(i int) { j.text("row", r.Rows[i].Row); j.text("text", r.Rows[i].Text) })
+		j.list("retyped", len(r.Retyped), func(i int) {
+			j.text("field", r.Retyped[i].Field)
+			j.text("text", r.Retyped[i].Text)
+			j.text("unit", r.Retyped[i].Unit)
+		})
 		j.list("verdict", len(r.Verdict), func(i int) { j.ruling(r.Verdict[i]) })
 		j.list("figures", len(r.Figures), func(i int) { j.figure(r.Figures[i]) })
 		j.list("lists", len(r.Lists), func(i int) { j.table(r.Lists[i]) })

@@ -18,6 +18,7 @@ type wire struct {
 	Problems []any      `json:"problems"`
 	Places   []any      `json:"places"`
 	Rows     []any      `json:"rows"`
+	Retyped  []any      `json:"retyped"`
 	Verdict  []any      `json:"verdict"`
 	Figures  []wireFig  `json:"figures"`
 	Lists    []wireList `json:"lists"`

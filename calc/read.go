@@ -28,6 +28,7 @@ type reader struct {
 	problems Problems
 	typed    map[unit.Quantity]unit.Unit // the first unit chosen for each quantity
 	row      *Entry                      // the row being read, or nil
+	retyped  []Retyped
 }
 
 // read goes through the inputs of a form, or of one row of it.

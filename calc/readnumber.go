@@ -27,6 +27,7 @@ func (r *reader) number(prefix, field string, in *Input, text string) answer {
 				"Enter digits, with one point or comma for decimals", Words(in.unitName(u), "unit"), Words(in.show(in.Example, u), "example"), Words(text, "text"))
 		}
 		u = typed
+		r.retyped = append(r.retyped, Retyped{field, strings.TrimSpace(num), u.ID()})
 	}
 	x, bad := parseNumber(num)
 	switch {

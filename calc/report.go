@@ -14,6 +14,7 @@ type Report struct {
 	Problems   Problems
 	Places     []PlaceState
 	Rows       []RowText
+	Retyped    []Retyped
 	Verdict    []Ruling // the gravest first; none where there is nothing to judge
 	Figures    []Figure
 	Lists      []List
@@ -30,6 +31,9 @@ type PlaceState struct {
 
 // A RowText is the sentence for one row of a table, "part.2".
 type RowText struct{ Row, Text string }
+
+// A Retyped is a number typed with its unit, "72F", as the form would have it: the number and the unit apart.
+type Retyped struct{ Field, Text, Unit string }
 
 // A Level says how the answer should be taken.
 type Level string

@@ -27,7 +27,7 @@ func (c *Calculator) run(form Form) (Report, *Working) {
 	if len(w.problems) == 0 || c.InStages {
 		c.Work(w)
 	}
-	report := Report{Calculator: c.ID, Rows: w.rows}
+	report := Report{Calculator: c.ID, Rows: w.rows, Retyped: r.retyped}
 	if len(w.problems) == 0 || c.InStages {
 		c.answer(&report, w, form)
 	}

@@ -13,7 +13,7 @@ const (
 
 	// Weakest and Strongest are the activation energies, in kJ/mol, taken where the sheet states one time only.
 	// Published ones for coatings run from 20 (catalysed urethanes) to 95 (some epoxies).
-	Weakest, Strongest = 30, 70
+	Weakest, Strongest = 20, 83
 
 	// highestEnergy, in kJ/mol, is beyond anything published for a mix that is used at room temperature.
 	highestEnergy = 150

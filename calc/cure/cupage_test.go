@@ -35,7 +35,7 @@ func TestCupVerdicts(t *testing.T) {
 		return cure.CupAge().Run(calc.Form{"pot_life": "60", "pot_life_at": "20", "air": "20", "stay.1.stood_for": stood, "stay.1.stood_at": "25"}).Verdict[0].Level
 	}
 	assert.Equal(t, calc.Go, level("10"))
-	assert.Equal(t, calc.Wait, level("35"))
+	assert.Equal(t, calc.Wait, level("30"))
 	assert.Equal(t, calc.Stop, level("45"), "it may be past its pot life")
 	assert.Equal(t, calc.Stop, level("60"))
 	r := cure.CupAge().Run(calc.ParseForm("pot_life=60&pot_life_at=20&air=20&stay.1.stood_for=5&stay.1.stood_at=20&stay.2.stood_for=5&stay.2.stood_at=36"))

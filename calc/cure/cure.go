@@ -22,8 +22,8 @@ var Calculators = []calc.Maker{
 
 var (
 	arrhenius = source.GoldBook.At("Arrhenius equation; R from CODATA 2018").By(source.Memory)
-	weakest   = source.Sekkar1997.At("abstract: 20 to 40 kJ/mol; 30 is taken").By(source.SecondHand)
-	strongest = source.Cheng1994.At("abstract: 72 and 83 kJ/mol; 70 is taken").By(source.SecondHand)
+	weakest   = source.Sekkar1997.At("abstract: 20 to 40 kJ/mol; 20 is taken").By(source.SecondHand)
+	strongest = source.Cheng1994.At("abstract: 72 and 83 kJ/mol; 83 is taken").By(source.SecondHand)
 	lumped    = source.Incropera.At("lumped capacitance method, equation 5.6").By(source.Memory)
 )
 

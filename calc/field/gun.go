@@ -25,7 +25,7 @@ var (
 	}
 	Delivery = calc.Input{
 		Key: "delivery", Label: "Measured delivery", Symbol: "Q", Unit: unit.MillilitrePerMinute,
-		Help:   "Spray into a cup for half a minute, weigh, double; do not guess it from the tip",
+		Help:   "Spray into a cup for half a minute, weigh, double, and divide by the density; do not guess it from the tip",
 		Limits: between(5, 5000), Example: 180,
 	}
 	FanWidth = calc.Input{

@@ -24,7 +24,8 @@ type coat struct {
 	demand, mix, left      calc.Num // mL
 	wet, comb              calc.Num // µm, of one coat; the comb's last wetted tooth
 	flash, flashMost       calc.Num // min, shortest and longest
-	pot, potMost           calc.Num // min; not given for a one-pack product
+	pot, potMost           calc.Num // min; not given for a one-pack product, or where noPotLife
+	noPotLife              bool     // two-pack, in more heat than its sheet knows
 	recoat                 calc.Num // h, latest; not given where the sheet sets none
 	dry                    calc.Num // min after its last coat, longest
 	cups                   []cup
@@ -34,10 +35,13 @@ type coat struct {
 func (j *job) readCoats() {
 	for _, row := range j.Rows(coats) {
 		c := &coat{Entry: row, name: row.Words(field.Product), colour: fold(row.Words(field.OnColour))}
-		if !row.Clean() {
+		if row.Sound(field.Ratio) && row.Words(field.Ratio) != "" {
+			c.ratio, _ = ratio.Parse(row.Words(field.Ratio))
+		}
+		complete := c.hasDensities()
+		if !row.Clean() || !complete {
 			continue
 		}
-		c.ratio, _ = ratio.Parse(row.Words(field.Ratio))
 		c.byWeight = row.Picked(field.RatioBy) == "weight"
 		c.twoPack = row.Picked(field.Pack) == "two"
 		c.waterborne = row.Picked(field.Carrier) == "water"
@@ -62,21 +66,29 @@ func coatsInWords(n int) string {
 	return strconv.Itoa(n) + " coats"
 }
 
+// hasDensities asks for the density of every part of the ratio, as soon as the ratio can be read.
+func (c *coat) hasDensities() bool {
+	ok := true
+	n := calc.Words(countInWords(len(c.ratio)), "n")
+	if len(c.ratio) > len(densities) {
+		c.Reject(field.Ratio, calc.Beyond, "has {n} parts; a job takes four at most", "Mix the others beforehand and enter them as one", n)
+		ok = false
+	}
+	for i, in := range densities {
+		if i > 0 && i < len(c.ratio) && c.Sound(in) && !c.Given(in).Given() {
+			c.Reject(in, calc.Missing, "is blank", "Enter it: the ratio has {n} parts", n)
+			ok = false
+		}
+	}
+	return ok
+}
+
 // check rejects what cannot be true together, every fault at once.
 func (c *coat) check(j *job) bool {
 	ok := true
 	reject := func(in calc.Input, code calc.Code, message, fix string, args ...calc.Arg) {
 		c.Reject(in, code, message, fix, args...)
 		ok = false
-	}
-	n := calc.Words(countInWords(len(c.ratio)), "n")
-	if len(c.ratio) > len(densities) {
-		reject(field.Ratio, calc.Beyond, "has {n} parts; a job takes four at most", "Mix the others beforehand and enter them as one", n)
-	}
-	for i, in := range densities {
-		if i < len(c.ratio) && !c.Given(in).Given() {
-			reject(in, calc.Missing, "is blank", "Enter it: the ratio has {n} parts", n)
-		}
 	}
 	if second, at := c.Given(potLifeSecond).Given(), c.Given(potLifeSecondAt).Given(); second != at {
 		missing := potLifeSecondAt

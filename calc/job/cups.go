@@ -38,10 +38,22 @@ type recipe struct {
 }
 
 // plan splits the product into cups, each small enough for the cup and sprayed out within its pot life, flash-off
-// between coats included. Cups are then evened out, so that the last is not a dribble, where that needs no more
-// of them. It returns nil when no paint could be sprayed before its pot life ends, or mostCups are not enough.
+// between coats included. Where a cup holds a coat, cups hold whole coats: nobody stops at a wet edge to mix. Where it
+// does not, cups are evened out, so that the last is not a dribble, unless that needs more of them. plan returns nil
+// when no paint could be sprayed before its pot life ends, or mostCups are not enough.
 func (r recipe) plan() []cup {
-	cups := r.fill(r.cup - r.lost)
+	holds := r.cup - r.lost
+	if coats := math.Floor(holds / r.perCoat * (1 + 1e-12)); coats >= 1 {
+		// As many coats to a cup as fit; fewer where the pot life would end within one.
+		for n := math.Min(coats, float64(r.coats)); n >= 1; n-- {
+			cups := r.fill(n * r.perCoat)
+			if cups == nil || !wholeCoats(cups) {
+				continue // its pot life would end within a coat
+			}
+			return cups
+		}
+	}
+	cups := r.fill(holds)
 	if len(cups) < 2 {
 		return cups
 	}
@@ -52,35 +64,53 @@ func (r recipe) plan() []cup {
 	return cups
 }
 
+// wholeCoats reports whether no coat is sprayed from two cups.
+func wholeCoats(cups []cup) bool {
+	for i := 1; i < len(cups); i++ {
+		before := cups[i-1].sprays
+		if cups[i].sprays[0].coat == before[len(before)-1].coat {
+			return false
+		}
+	}
+	return true
+}
+
 // fill mixes cups of at most so much sprayable paint until all coats are on.
 func (r recipe) fill(most float64) []cup {
 	var cups []cup
-	coat, left := 1, r.perCoat
-	for coat <= r.coats {
+	for coat, left := 1, r.perCoat; coat <= r.coats; {
 		if len(cups) == mostCups {
 			return nil
 		}
-		c, t := cup{}, r.mixing
-		for coat <= r.coats {
-			v := min(left, most-c.spray, (r.potLife-t)*r.rate)
-			if v <= 1e-6*r.perCoat {
-				break
-			}
-			c.sprays = append(c.sprays, spray{coat, v})
-			c.spray += v
-			t += v / r.rate
-			if left -= v; left > 1e-6*r.perCoat {
-				break // full, or the pot life is up
-			}
-			coat, left = coat+1, r.perCoat
-			t += r.flash
-		}
+		var c cup
+		c, coat, left = r.one(most, coat, left)
 		if c.spray == 0 {
 			return nil
 		}
 		cups = append(cups, c)
 	}
 	return cups
+}
+
+// one mixes one cup, from a coat of which so much is left on. It returns where the next cup goes on.
+func (r recipe) one(most float64, coat int, left float64) (cup, int, float64) {
+	little := 1e-6 * r.perCoat
+	c, t := cup{}, r.mixing
+	for coat <= r.coats {
+		v := min(left, most-c.spray, (r.potLife-t)*r.rate)
+		if v <= little {
+			break
+		}
+		c.sprays = append(c.sprays, spray{coat, v})
+		c.spray += v
+		t += v / r.rate
+		if left -= v; left > little {
+			break // full, or the pot life is up
+		}
+		coat, left = coat+1, r.perCoat
+		t += r.flash
+	}
+	return c, coat, left
 }
 
 // amounts says how much of each product to mix, with what is lost in every cup that it takes.

@@ -58,22 +58,32 @@ func TestAPlanKeepsItsRules(t *testing.T) {
 	require.Greater(t, planned, 10000, "too few recipes had a plan for this test to say anything")
 }
 
-// Without a pot life the fewest cups are the volume over what a cup holds, rounded up.
+// Without a pot life, cups that can hold a coat hold whole ones, as many as fit; otherwise they are the fewest and even.
 func TestWithoutAPotLifeTheCupsAreTheFewest(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
+	whole := 0
 	for range 5000 {
 		p := randomRecipe(r)
 		p.potLife = math.Inf(1)
 		cups := p.plan()
-		if n := math.Ceil(p.perCoat * float64(p.coats) / (p.cup - p.lost) * (1 - 1e-9)); n <= mostCups {
-			require.Len(t, cups, int(n), "%+v", p)
-			for _, c := range cups {
-				require.InEpsilon(t, cups[0].spray, c.spray, 1e-3, "cups are even: %+v", p)
-			}
-		} else {
+		holds := p.cup - p.lost
+		n := math.Ceil(p.perCoat * float64(p.coats) / holds * (1 - 1e-9))
+		if coats := math.Floor(holds / p.perCoat); coats >= 1 {
+			whole++
+			require.True(t, wholeCoats(cups), "%+v", p)
+			require.Len(t, cups, int(math.Ceil(float64(p.coats)/coats)), "%+v", p)
+			continue
+		}
+		if n > mostCups {
 			require.Nil(t, cups)
+			continue
+		}
+		require.Len(t, cups, int(n), "%+v", p)
+		for _, c := range cups {
+			require.InEpsilon(t, cups[0].spray, c.spray, 1e-3, "cups are even: %+v", p)
 		}
 	}
+	require.Greater(t, whole, 500)
 }
 
 func TestAShorterPotLifeNeverNeedsFewerCups(t *testing.T) {

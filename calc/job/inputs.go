@@ -33,7 +33,7 @@ func coatColumns() []calc.Input {
 		field.Ratio.Under("Mixing"), field.RatioBy, field.DensityA, densityB, densityC, densityD,
 		field.VolumeSolids.Under("Film"), field.SolidsFor, field.DryFilm, field.Coats,
 		potLife.Under("Pot life"), potLifeAt, potLifeSecond, potLifeSecondAt,
-		field.Flash.Under("Flash-off and drying"), field.FlashAt, field.FlashHumidity, field.FlashAirSpeed, field.LatestRecoat, recoatAt,
+		field.Flash.Under("Flash-off and drying"), field.FlashAt, flashHumidity, field.FlashAirSpeed, field.LatestRecoat, recoatAt,
 		field.Drying, dryTime, dryAt, heatUp,
 		field.AirLowest.Under("Limits, VOC and price"), field.AirHighest, field.HumidityHighest, field.VOC, waterShare, field.Price,
 	}
@@ -50,6 +50,7 @@ var (
 	potLifeSecond   = field.PotLifeSecond.If("pack", "two")
 	potLifeSecondAt = field.PotLifeSecondAt.If("pack", "two")
 	recoatAt        = field.RecoatAt.Maybe()
+	flashHumidity   = field.FlashHumidity.If("carrier", "water") // it does nothing to solvent
 	dryTime         = field.DryTime.If("drying", "air", "bake")
 	dryAt           = field.DryAt.If("drying", "air", "bake")
 	heatUp          = field.HeatUp.If("drying", "bake")

@@ -61,8 +61,8 @@ func work(w *calc.Working) {
 		j.judgeProducts()
 		j.todaysTimes()
 	}
-	if w.Ready(placeCoats, placeGun) {
-		j.filmOfCoats()
+	if w.Ready(placeGun) {
+		j.filmOfCoats() // of the products that are complete
 	}
 	if w.Ready(placeCoats, placeGun, placeAir) {
 		j.startPressures()

@@ -134,9 +134,14 @@ func TestAProductOutsideItsLimitsStops(t *testing.T) {
 func TestAPotLifeTooFarFromItsSheetIsRefusedInTheHeat(t *testing.T) {
 	hot := with(demo(t), "coat.1.pot_life_second", "", "coat.1.pot_life_second_at", "", "air", "36", "humidity", "40", "coat.1.air_highest", "40")
 	r := Job().Run(hot)
-	require.NotEmpty(t, r.Problems)
-	assert.Equal(t, "coat.1.pot_life", r.Problems[0].Field)
-	assert.Empty(t, list(r, "pour"))
+	require.Empty(t, r.Problems)
+	assert.Equal(t, calc.Stop, r.Verdict[0].Level)
+	said := ""
+	for _, v := range r.Verdict {
+		said += v.Why + "\n"
+	}
+	assert.Contains(t, said, "pot life of Grey two-pack primer is not known")
+	assert.Equal(t, "—", list(r, "times")[0]["pot_life_low"].Text)
 	cold := Job().Run(with(hot, "air", "4", "panel", "12", "coat.1.air_lowest", "0"))
 	assert.Equal(t, 90.0, list(cold, "times")[0]["pot_life_low"].Value, "in the cold the stated time is on the safe side")
 }
@@ -152,7 +157,7 @@ func TestALateRecoatIsSaidForEveryCoat(t *testing.T) {
 	}
 	assert.Empty(t, late())
 	assert.Contains(t, late("coat.1.latest_recoat", "0.5"), "for Grey two-pack primer", "between its own coats")
-	assert.Contains(t, late("coat.1.latest_recoat", "1.3"), "for Ivory waterborne base", "before the next product")
+	assert.Contains(t, late("coat.1.latest_recoat", "1.6"), "for Ivory waterborne base", "before the next product")
 	assert.Contains(t, late("coat.1.latest_recoat", "2.4", "mix_time", "25"), "over the latest recoat", "mixing counts")
 }
 

@@ -7,8 +7,11 @@ import (
 	"spraywright/calc/mixing"
 )
 
-// ordinals name the components as a data sheet lists them.
-var ordinals = [...]string{"Paint", "Second part", "Third part", "Fourth part"}
+// partNames are what data sheets usually list in this order; the reader's tins say which is which.
+var (
+	twoPackParts = [...]string{"Paint", "Hardener", "Thinner", "Fourth part"}
+	onePackParts = [...]string{"Paint", "Thinner", "Third part", "Fourth part"}
+)
 
 // pour writes every cup down as readings on a scale that is never set back to zero. Cups that are alike are
 // written once.
@@ -18,9 +21,13 @@ func (j *job) pour(c *coat) {
 		for n < len(c.cups) && c.cups[n].alike(c.cups[i]) {
 			n++
 		}
+		names := onePackParts
+		if c.twoPack {
+			names = twoPackParts
+		}
 		components, _ := mixing.Components(j.Working, c.ratio, c.byWeight, c.densities, c.cups[i].volume)
 		for k, comp := range components {
-			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(ordinals[k])), calc.Of(comp.Volume), calc.Of(comp.Mass),
+			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(comp.Mass),
 				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)))
 		}
 		i = n

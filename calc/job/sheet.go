@@ -45,7 +45,7 @@ func (j *job) callSheet() {
 	}
 	start := j.startClock()
 	j.Result(takes, end)
-	j.Tell(doneAt, clock(start, end))
+	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
 		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what), calc.Told(e.mind))
 	}
@@ -60,6 +60,15 @@ func (j *job) startClock() int {
 // clock shows minutes after the start as a time of day, to the minute that has then begun.
 func clock(start int, t calc.Num) calc.Text {
 	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Ceil(t.V-1e-9))), "clock"), t.As("t"))
+}
+
+// done is the time of day, or how long after the start where no clock was given.
+func (j *job) done(start int, end calc.Num) calc.Text {
+	minutes := int(math.Round(end.V))
+	if j.Words(field.Clock) != "" {
+		return calc.Say("{clock}", calc.Words(field.ShowClock(start+minutes), "clock"), end.As("t"))
+	}
+	return calc.Say("{h} h {m} min after you start", whole(minutes/60, "h"), whole(minutes%60, "m"), end.As("t"))
 }
 
 // deadline is clock for a time that must not be passed: to the minute before.
@@ -122,6 +131,9 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 	mixed := s.after("Cup mixed", start, s.gun.mixTime)
 	e := event{kind: "mix", from: start, until: mixed, product: i, what: calc.Say("Mix {cup}: {v}", calc.Words(s.Voiced(cupNamed(c, k)), "cup"), cup.volume.To(0, "v")),
 		mind: calc.Say("One-pack: no pot life; keep the lid on")}
+	if c.noPotLife {
+		e.mind = calc.Say("Not yet: its pot life is not known in this heat")
+	}
 	if c.pot.Given() {
 		e.useBy = s.after("Use the cup by", start, c.pot)
 		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(deadline(s.startClock(), e.useBy)), "t"), e.useBy.As("by"))

@@ -17,7 +17,7 @@ func (j *job) todaysTimes() {
 		if stated := c.Given(field.LatestRecoat); stated.Given() && c.Given(recoatAt).Given() {
 			at := c.Given(recoatAt)
 			if refused := cure.CheckReach(j.air.Panel, at); refused != nil {
-				c.notComputed(j, "Latest recoat", refused)
+				c.notComputed(j, "Latest recoat", "The panel", refused)
 			}
 			c.recoat = cure.LatestRecoat(j.Working, stated, at, j.air.Panel)
 		}
@@ -35,10 +35,12 @@ func (c *coat) readPotLife(j *job) {
 	if refused != nil {
 		if now := j.air.Air; now.V > max(c.Given(potLifeAt).V, c.Given(potLifeSecondAt).V) {
 			// Hotter than the sheet knows, the stated time would be too long.
-			c.Reject(potLife, calc.Beyond, "is stated too far from today’s {t} to be trusted", "Cool the booth, or ask your supplier for the pot life at this temperature", now.To(0, "t"))
+			c.noPotLife = true
+			j.Judge(calc.Stop, calc.Say("The pot life of {name} is not known at {t}", calc.Words(c.name, "name"), now.To(0, "t")),
+				calc.Say("Do not mix it: cool the booth, or ask your supplier for the pot life at this temperature"))
 			return
 		}
-		c.notComputed(j, "Pot life", refused)
+		c.notComputed(j, "Pot life", "The air", refused)
 		low, high = stated, stated
 	}
 	c.pot, c.potMost = low, high
@@ -46,14 +48,14 @@ func (c *coat) readPotLife(j *job) {
 
 func (c *coat) readFlash(j *job) {
 	stated := c.Given(field.Flash)
-	ref := drying.DataSheet(j.Working, c.Given(field.FlashAt), c.Given(field.FlashHumidity), c.Given(field.FlashAirSpeed))
+	ref := drying.DataSheet(j.Working, c.Given(field.FlashAt), c.Given(flashHumidity), c.Given(field.FlashAirSpeed))
 	liquid := "water"
 	if !c.waterborne {
 		liquid = c.Picked(solvent)
 	}
 	low, high, refused := drying.FlashTime(j.Working, stated, ref, j.air.Climate, liquid)
 	if refused != nil {
-		c.notComputed(j, "Flash-off", refused)
+		c.notComputed(j, "Flash-off", "Flash-off", refused)
 		low, high = stated, stated
 	}
 	c.flash, c.flashMost = low, high
@@ -66,7 +68,7 @@ func (c *coat) readDrying(j *job) {
 	case "air":
 		_, high, refused := cure.AirDry(j.Working, stated, c.Given(dryAt), j.air.Air)
 		if refused != nil {
-			c.notComputed(j, "Air drying", refused)
+			c.notComputed(j, "Air drying", "The air", refused)
 			high = stated
 		}
 		c.dry = high
@@ -75,8 +77,8 @@ func (c *coat) readDrying(j *job) {
 	}
 }
 
-// notComputed says that a time stands as the data sheet has it, and why.
-func (c *coat) notComputed(j *job, what string, refused *calc.Fault) {
-	j.Judge(calc.Wait, calc.Say("{what} of {name} is the data sheet's, not today's: {why}", calc.Words(what, "what"), calc.Words(c.name, "name"), calc.Words(refused.Message, "why")),
-		calc.Say(refused.Fix))
+// notComputed says that a time stands as the data sheet has it, and why: subject is what the refusal speaks of.
+func (c *coat) notComputed(j *job, what, subject string, refused *calc.Fault) {
+	j.Judge(calc.Wait, calc.Say("{what} of {name} is the data sheet’s own, not today’s. {subject} {why}", calc.Words(what, "what"), calc.Words(c.name, "name"),
+		calc.Words(subject, "subject"), calc.Words(refused.Message, "why")), calc.Say("{fix}", calc.Words(refused.Fix, "fix")))
 }
