@@ -53,8 +53,8 @@ func (j *job) readCoats() {
 			c.densities = append(c.densities, row.Given(densities[i]))
 		}
 		c.solids = film.SprayedSolids(j.Working, row.Given(field.VolumeSolids), c.ratio, row.Picked(field.SolidsFor) == "unthinned")
-		row.Describe(calc.Say("{name}, {ratio} by {by}, {film} in {n}", calc.Words(c.name, "name"), calc.Words(row.Words(field.Ratio), "ratio"),
-			calc.Words(row.Picked(field.RatioBy), "by"), c.dryFilm.As("film"), calc.Words(coatsInWords(int(c.coats.V)), "n")))
+		row.Describe(calc.Say("{name}, {ratio} by {by}, {solids} solids, {film} in {n}", calc.Words(c.name, "name"), calc.Words(row.Words(field.Ratio), "ratio"),
+			calc.Words(row.Picked(field.RatioBy), "by"), row.Given(field.VolumeSolids).As("solids"), c.dryFilm.As("film"), calc.Words(coatsInWords(int(c.coats.V)), "n")))
 		j.coats = append(j.coats, c)
 	}
 }

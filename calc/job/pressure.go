@@ -19,7 +19,7 @@ const (
 func (j *job) startPressures() {
 	air := j.Constant("Ordinary air", unit.DegC, source.CommonPractice, ordinaryAir)
 	rh := j.Constant("Ordinary humidity", unit.Percent, source.CommonPractice, ordinaryHumidity)
-	j.Caution("A start pressure is a first setting, good to about {p} either way: spray a test panel.", calc.N(1, unit.PSI).To(1, "p"))
+	ordinary := []calc.Arg{air.To(0, "t"), rh.To(0, "rh")}
 	var least, most calc.Num
 	for _, c := range j.coats {
 		p, why := j.gun.pressure, calc.Say("Your own start pressure: humidity does not change it for solvent, so choose the reducer for {t}", j.air.Air.To(0, "t"))
@@ -29,11 +29,11 @@ func (j *job) startPressures() {
 			case !ok:
 				why = calc.Say("Your own start pressure: there is no figure for how this kind of gun follows the weather")
 			case adjusted.V < p.V:
-				p, why = adjusted, calc.Say("Lower than in ordinary air: this air dries the drops faster")
+				p, why = adjusted, calc.Say("Lower than at {t} and {rh}: this air dries the drops faster. A first setting, fitted to little: spray a test panel", ordinary...)
 			case adjusted.V > p.V:
-				p, why = adjusted, calc.Say("Higher than in ordinary air: this air dries the drops slower")
+				p, why = adjusted, calc.Say("Higher than at {t} and {rh}: this air dries the drops more slowly. A first setting, fitted to little: spray a test panel", ordinary...)
 			default:
-				p, why = adjusted, calc.Say("As in ordinary air")
+				p, why = adjusted, calc.Say("As at {t} and {rh}", ordinary...)
 			}
 		}
 		j.List(pressures, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(p), calc.Of(j.gun.most), calc.Told(why))
