@@ -11,7 +11,7 @@ import (
 type field struct {
 	calc.Input
 	Name    string // its key in the form: "air", "part.1.length"
-	UnitKey string // the key of its unit: "air.unit", "part.length.unit"
+	Column  string // in a table, what a link that gives the unit of the whole column calls it: "part.length"
 	Kind    string // number, choice, words or table
 	Default string // what stands in its box at first
 	US      string // the unit a US shop expects first
@@ -60,7 +60,10 @@ func placeID(name string) string {
 
 // newField makes the field for an input; in a table, table is "part." and row "part.1.".
 func newField(in calc.Input, table, row string) field {
-	f := field{Input: in, Name: row + in.Key, UnitKey: table + in.Key + ".unit", Kind: kindOf(in)}
+	f := field{Input: in, Name: row + in.Key, Kind: kindOf(in)}
+	if table != "" {
+		f.Column = table + in.Key
+	}
 	switch f.Kind {
 	case "number":
 		f.Minus = in.Limits.Min < 0

@@ -43,7 +43,7 @@ type renderer struct {
 
 // addPages renders every page.
 func addPages(site bundle, testdata fs.FS) error {
-	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "pageFile": pageFile, "mark": mark, "points": points, "basis": func() map[source.Basis]string { return basisWords }}).
+	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "basis": func() map[source.Basis]string { return basisWords }}).
 		ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err

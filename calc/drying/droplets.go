@@ -8,13 +8,13 @@ import (
 	"spraywright/calc/unit"
 )
 
-// Drops between cap and panel. Nobody has published how fast the drops of a refinish gun fly: they are taken to make
+// Drops between cap and panel. No measured speed of a refinish gun's drops has been found: they are taken to make
 // 10 m/s good on average, 2 m/s of it against the air around them. Losses compare well; they are not measurements.
 
 var (
 	dropBalance = source.DropEvaporation.At("heat brought to a drop at rest equals heat that evaporation takes").By(source.Memory)
 	dropMoving  = source.DropEvaporation.At("Sh = 2 + 0.6 Re^½ Sc^⅓; 2 m/s against the air is our choice").By(source.Memory)
-	dropFlight  = source.Definition.At("d² falls at a steady rate; 10 m/s from cap to panel is our choice")
+	dropFlight  = source.OurChoice.At("10 m/s from cap to panel; d² falls at a steady rate")
 )
 
 // airViscosity is the kinematic viscosity of booth air in mm²/s.

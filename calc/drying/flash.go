@@ -24,7 +24,7 @@ func DataSheet(w *calc.Working, air, humidity, speed calc.Num) Climate {
 // low and high are in minutes. They are the least and the most that the model gives over thin sheet and heavy
 // castings, thin and thick films, shiny and dull parts, one face or two, and air that sweeps by or blows; never less
 // than [Shortest] of the stated time. key is [Water] or a key of field.Solvent. Outside the range given at
-// [Refuse] the times are not Given and refused says why, to follow the words "Flash-off between coats".
+// [Refuse] the times are not Given and refused says why, to follow the word "Flash-off".
 func FlashTime(w *calc.Working, stated calc.Num, ref, now Climate, key string) (low, high calc.Num, refused *calc.Fault) {
 	if r := Refuse(ref, now, key); r != nil {
 		none := calc.Num{Unit: unit.Minute}
@@ -36,9 +36,9 @@ func FlashTime(w *calc.Working, stated calc.Num, ref, now Climate, key string) (
 
 func flash(w *calc.Working, stated calc.Num, ref, now Climate, key string) (low, high, ratio calc.Num) {
 	ratio, least, most := scale(w, ref, now, key)
-	low = w.Step("Flash-off, shortest", "t_low = t_ref*max(0.5, r_low)", unit.Minute, source.Definition,
+	low = w.Step("Flash-off, shortest", "t_low = t_ref*max(0.5, r_low)", unit.Minute, halfAtLeast,
 		stated.V*max(Shortest, least.V), stated, least)
-	high = w.Step("Flash-off, longest", "t_high = t_ref*max(0.5, r_high)", unit.Minute, source.Definition,
+	high = w.Step("Flash-off, longest", "t_high = t_ref*max(0.5, r_high)", unit.Minute, halfAtLeast,
 		stated.V*max(Shortest, most.V), stated, most)
 	if w == nil {
 		return low, high, ratio

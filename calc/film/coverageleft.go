@@ -58,6 +58,6 @@ var (
 // landed is the volume of solids in mL that stays on the part of a volume sprayed in mL, from the volume solids of
 // the mix and the transfer efficiency in percent. On 1 m², 1 mL of it is 1 µm thick.
 func landed(w *calc.Working, sprayed, vs, te calc.Num) calc.Num {
-	return w.Step("Solids that stay on the part", "S = q * (VS / 100) * (TE / 100)", unit.Millilitre, source.Definition,
-		sprayed.V*(vs.V/100)*(te.V/100), sprayed, vs, te)
+	return w.Step("Solids that stay on the part (1 mL on 1 m² is 1 µm)", "S = q * (VS / 100) * (TE / 100)", unit.Millilitre, source.Definition,
+		sprayed.V*(vs.V/100)*(te.V/100), sprayed, vs, te).Called("Solids that stay on the part")
 }

@@ -25,8 +25,8 @@ const lossSpread = 25
 // solids vs of the sprayed mix and the transfer efficiency te, both in percent. It is the middle figure: half
 // of all jobs take more. Valid for area, dft > 0 and 0 < vs, te <= 100. (1 m² × 1 µm is 1 mL.)
 func Demand(w *calc.Working, area, dft, vs, te calc.Num) calc.Num {
-	return w.Step("Paint through the gun", "q = A * DFT / (VS / 100) / (TE / 100)", unit.Millilitre, source.Definition,
-		area.V*dft.V/(vs.V/100)/(te.V/100), area, dft, vs, te)
+	return w.Step("Paint through the gun (1 µm on 1 m² is 1 mL)", "q = A * DFT / (VS / 100) / (TE / 100)", unit.Millilitre, source.Definition,
+		area.V*dft.V/(vs.V/100)/(te.V/100), area, dft, vs, te).Called("Paint through the gun")
 }
 
 // ToMix is how much to mix so as to run short in no more than 100−confidence jobs of a hundred, and how much is

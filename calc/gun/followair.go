@@ -54,7 +54,7 @@ func RefitExponent(w *calc.Working, ref calc.Num, pairs []Pair) (m, spread calc.
 		return m, spread, false
 	}
 	slope := xy / xx
-	m = w.Model("Exponent from your own pairs", "the slope of ln(P_ref / P) on ln(r), by least squares", unit.One, ownPairs, slope, args...)
+	m = w.Model("How far pressure follows the air, by your own pairs", "the slope of ln(P_ref / P) on ln(r), by least squares", unit.One, ownPairs, slope, args...)
 	if len(pairs) < enoughPairs {
 		return m, spread, true
 	}
@@ -63,7 +63,7 @@ func RefitExponent(w *calc.Working, ref calc.Num, pairs []Pair) (m, spread calc.
 		x, y := p.logs(ref)
 		rest += (y - slope*x) * (y - slope*x)
 	}
-	spread = w.Model("Standard error of the exponent", "from how far the pairs lie off that line", unit.One, ownPairs,
+	spread = w.Model("Standard error of that number", "from how far the pairs lie off that line", unit.One, ownPairs,
 		math.Sqrt(rest/float64(len(pairs)-1)/xx), append(args, m.As("m"))...)
 	return m, spread, true
 }

@@ -81,3 +81,26 @@ func TestOverPourWarnsOfCupAndPotLife(t *testing.T) {
 		assert.Empty(t, r.Lists, more)
 	}
 }
+
+func TestOverPourLeadsWithWhatToAdd(t *testing.T) {
+	const first = "component.1.target=400&component.1.poured=470&component.2.target=67.7&component.2.poured=0&component.3.target=30.05&component.3.poured=0"
+	run := func(more string) calc.Report { return mixing.OverPour().Run(calc.ParseForm(more + "&" + first)) }
+	r := run("&pot_life=60&mixed_ago=90")
+	assert.Empty(t, r.Problems, "nothing cures while only the first part is in")
+	if assert.Len(t, r.Verdict, 1) {
+		assert.Equal(t, "Add 79.5\u202fg of the second part, the scale then reads 549.5\u202fg", r.Verdict[0].Why)
+	}
+	assert.Empty(t, run("&pot_life=60").Problems)
+	assert.Equal(t, "nothing", r.Lists[0].Rows[0][1].Text)
+	assert.Equal(t, "584.8", r.Lists[0].Rows[2][2].Text, "549.5 and 35.3")
+
+	r = run("&component.2.poured=10&pot_life=60&mixed_ago=20")
+	assert.Len(t, r.Verdict, 2)
+	assert.Contains(t, r.Verdict[0].Why, "Add 69.5\u202fg of the second part")
+	r = run("&component.2.poured=80&component.3.poured=36")
+	assert.Contains(t, r.Verdict[0].Why, "first part")
+
+	right := mixing.OverPour().Run(calc.ParseForm("component.1.target=400&component.1.poured=440&component.2.target=100&component.2.poured=110"))
+	assert.Equal(t, calc.Go, right.Verdict[0].Level)
+	assert.Contains(t, right.Verdict[0].Why, "Add nothing")
+}

@@ -1,6 +1,8 @@
 package mixing
 
 import (
+	"math"
+
 	"spraywright/calc"
 	"spraywright/calc/caution"
 	"spraywright/calc/field"
@@ -16,7 +18,7 @@ func OverPour() *calc.Calculator {
 		Title:    "Poured too much",
 		Question: "I poured too much: what do I add of the other parts?",
 		Range: "Any mix poured by weight, up to six parts, however many of them went over. It only ever adds. " +
-			"Whether the cup holds it is told where cup and density are filled in; past its pot life nothing is worked out.",
+			"Additions are to 0.1 g. Whether the cup holds it is told where cup and density are filled in; past its pot life nothing is worked out.",
 		Inputs:  []calc.Input{overPoured, reworded(field.CupSize, "Cup holds", "To be told whether it overflows; with the density of the mix").Maybe(), field.MixDensity.Maybe(), field.PotLife.Maybe(), sinceMixed()},
 		Outputs: []calc.Output{additions, newTotal, growth, newVolume, timeLeft},
 		Work:    overPour,
@@ -35,77 +37,92 @@ var (
 	}
 	additions = calc.Output{Key: "addition", Label: "Put it right", Columns: []calc.Output{
 		{Key: "part", Label: "Part", Words: true},
-		{Key: "mass", Label: "Must weigh now", Unit: unit.Gram, Decimals: 1},
 		{Key: "add", Label: "Add", Unit: unit.Gram, Decimals: 1},
-		{Key: "reading", Label: "Scale shows after", Unit: unit.Gram, Decimals: 1},
+		{Key: "reading", Label: "Scale then reads", Unit: unit.Gram, Decimals: 1},
+		{Key: "mass", Label: "Of this part in all", Unit: unit.Gram, Decimals: 1},
 	}}
-	newTotal  = calc.Output{Key: "total_mass", Label: "Weight of the mix now", Unit: unit.Gram, Decimals: 1, Main: true}
-	newVolume = calc.Output{Key: "new_volume", Label: "Volume of the mix now", Unit: unit.Millilitre, Optional: true}
+	newTotal  = calc.Output{Key: "total_mass", Label: "Scale reads in the end", Unit: unit.Gram, Decimals: 1, Main: true}
+	newVolume = calc.Output{Key: "new_volume", Label: "Volume of the mix in the end", Unit: unit.Millilitre, Optional: true}
 	growth    = calc.Output{Key: "growth", Label: "Times the first mix", Unit: unit.One, Decimals: 3}
 )
 
 // sinceMixed is asked whatever the pack: a mix of two parts has begun to cure where it has a pot life.
 func sinceMixed() calc.Input {
 	in := field.MixedAgo.Maybe()
-	in.When, in.Help = nil, "Since hardener and paint first met; with the pot life"
+	in.When, in.Help = nil, "Since hardener and paint first met; not counted while only the first part is in"
 	return in
 }
 
 func overPour(w *calc.Working) {
-	if !overPourFits(w) {
-		return
-	}
 	var targets, poured []calc.Num
-	for _, row := range w.Rows(overPoured) {
+	begun := false // to cure
+	for i, row := range w.Rows(overPoured) {
 		targets, poured = append(targets, row.Given(field.PartTarget)), append(poured, row.Given(field.PartPoured))
+		begun = begun || i > 0 && poured[i].V > 0
 	}
 	q, masses, adds := Corrected(w, targets, poured)
 	reading := summed(w, "Weight in the cup before", "P", "p", poured)
-	for i, m := range masses {
-		reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + a", unit.Gram, source.Definition,
-			reading.V+adds[i].V, reading, adds[i])
-		w.List(additions, name(i), calc.Of(m), calc.Of(adds[i]), calc.Of(reading))
+	var next []calc.Arg // the first part to add
+	for i, a := range adds {
+		add := calc.Told(calc.Say("nothing"))
+		if a = tenths(w, i, a); a.V > 0 {
+			add = calc.Of(a)
+			reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + b", unit.Gram, source.Definition,
+				reading.V+a.V, reading, a)
+			if next == nil {
+				next = []calc.Arg{a.To(1, "add"), calc.Words(ordinals[i], "part"), reading.To(1, "reading")}
+			}
+		}
+		w.List(additions, name(i), add, calc.Of(reading), calc.Of(masses[i]))
 	}
 	w.Result(newTotal, reading)
 	w.Result(growth, q)
-	judgeOverPour(w, q, reading)
+	judgeOverPour(w, q, reading, next)
+	checkPotLife(w, begun)
 }
 
-// overPourFits rejects a cup past its pot life and fields that go together but do not stand together.
-func overPourFits(w *calc.Working) bool {
+// tenths rounds what to add of a part to what a scale shows, so that the readings add up.
+func tenths(w *calc.Working, i int, a calc.Num) calc.Num {
+	return w.Step("Add of the "+ordinals[i]+" part, to 0.1 g", each("b_# = round(10 * a_#) / 10", i), unit.Gram, source.Definition,
+		math.Round(10*a.V)/10, a)
+}
+
+// checkPotLife rejects a cup past its pot life, once more than the first part is in.
+func checkPotLife(w *calc.Working, begun bool) {
 	life, age := w.Given(field.PotLife), w.Given(field.MixedAgo)
 	switch {
-	case w.Given(field.CupSize).Given() && !w.Given(field.MixDensity).Given():
-		w.Reject(field.MixDensity, calc.Missing, "is blank", "Enter it, or leave the cup blank")
-	case life.Given() != age.Given():
-		in := field.MixedAgo
-		if age.Given() {
-			in = field.PotLife
-		}
-		w.Reject(in, calc.Missing, "is blank", "Enter pot life and age, or leave both blank")
-	default:
-		return !life.Given() || lifeLeft(w, life, age)
+	case !begun:
+	case life.Given() && age.Given():
+		lifeLeft(w, life, age)
+	case life.Given():
+		w.Reject(field.MixedAgo, calc.Missing, "is blank", "Enter pot life and age, or leave both blank")
+	case age.Given():
+		w.Reject(field.PotLife, calc.Missing, "is blank", "Enter pot life and age, or leave both blank")
 	}
-	return false
 }
 
-// judgeOverPour says what stands in the way of adding, the worst first.
-func judgeOverPour(w *calc.Working, q, total calc.Num) {
-	cup, over := w.Given(field.CupSize), false
+// judgeOverPour says what to add next, unless the cup is too small for it all.
+func judgeOverPour(w *calc.Working, q, total calc.Num, next []calc.Arg) {
+	cup, rho := w.Given(field.CupSize), w.Given(field.MixDensity)
+	if cup.Given() && !rho.Given() {
+		w.Reject(field.MixDensity, calc.Missing, "is blank", "Enter it, or leave the cup blank")
+		return
+	}
 	if cup.Given() {
-		rho := w.Given(field.MixDensity)
 		v := w.Step(newVolume.Label, "V = G / rho", unit.Millilitre, source.Definition, total.V/rho.V, total, rho)
 		w.Result(newVolume, v)
-		if over = v.V > cup.V; over {
+		if v.V > cup.V {
 			w.Judge(calc.Stop, calc.Say("The mix comes to {v} and the cup holds {cup}", v.To(0, "v"), cup.As("cup")), calc.Say("Stir it, pour it into a larger cup and scrape the first one clean before you add anything"))
 		}
 	}
+	add := calc.Say("Add {add} of the {part} part, the scale then reads {reading}", next...)
 	switch {
-	case q.V <= 1 && !over:
-		w.Judge(calc.Go, calc.Say("Nothing is over"), calc.Say("Pour on to the first figures"))
-	case q.V > 1:
-		w.Judge(calc.Wait, calc.Say("The mix grows to {m}, {q} times the first", total.To(1, "m"), q.To(2, "q")),
-			calc.Say("Add the parts as listed if the cup holds them and you can spray it all inside the pot life; mix again from new if not"))
+	case next == nil:
+		w.Judge(calc.Go, calc.Say("Add nothing: the ratio is right"), calc.Say("Stir it and go on"))
+	case q.V <= 1:
+		w.Judge(calc.Go, add, calc.Say("Nothing is over: pour on to the first figures"))
+	default:
+		w.Judge(calc.Wait, add, calc.Say("The mix grows to {m}, {q} times the first. Go on down the list if the cup holds that and you can spray it all inside the pot life; mix again from new if not", total.To(1, "m"), q.To(2, "q")))
 	}
 }
 

@@ -11,7 +11,7 @@ import (
 
 var psychrometer = source.ASHRAEAir.At("equation 33: a wet bulb in moving air").By(source.SecondHand)
 
-// readAir takes the booth as it is, judges dew on the panel, and weighs the air against ordinary air.
+// readAir takes the booth as it is, minds dew on the panel, and weighs the air against ordinary air.
 func (d *day) readAir() bool {
 	air, p := d.given(&field.Air), climate.Pressure(d.Working, d.given(&field.Altitude))
 	rh, ok := d.readHumidity(air, p)
@@ -20,18 +20,19 @@ func (d *day) readAir() bool {
 	}
 	d.now = drying.Climate{Air: air, Humidity: rh, Panel: d.given(&field.Panel), AirSpeed: d.given(&field.AirSpeed), Pressure: p}
 	d.needed = d.given(&field.MarginNeeded)
-	var over calc.Num
-	over, d.dew = climate.JudgeCondensation(d.Working, d.now.Panel, air, rh, d.needed)
-	t, h := d.Constant("Ordinary air", unit.DegC, ordinaryDay, 23), d.Constant("and its humidity", unit.Percent, ordinaryDay, 50)
+	t, h := d.Constant("Air to compare with", unit.DegC, ordinaryDay, 23), d.Constant("and its humidity", unit.Percent, ordinaryDay, 50)
 	d.ordinary = drying.Climate{Air: t, Humidity: h, Panel: t, AirSpeed: d.now.AirSpeed, Pressure: p}
 	d.strength, d.usual = drying.Strength(d.Working, air, rh, p), drying.Strength(d.Working, t, h, p)
-	d.ratio = d.Step("Air dries water, against ordinary air", "r = max(0, E / E_ref)", unit.One, source.Definition, max(0, d.strength.V/d.usual.V), d.strength, d.usual)
-	d.result(&dewPoint, d.dew)
-	d.result(&margin, over)
+	d.ratio = d.Step("Dries water, times as fast as the air to compare with", "r = max(0, E / E_ref)", unit.One, source.Definition, max(0, d.strength.V/d.usual.V), d.strength, d.usual)
 	d.result(&humidityNow, rh)
 	d.result(&dryingRatio, d.ratio)
-	d.tell(&dryingWhy, "A wet film cools {gap} below this air, {usual} below ordinary air", gap(&d.now).To(1, "gap"), gap(&d.ordinary).To(1, "usual"))
+	d.tell(&dryingWhy, "A wet film cools {gap} below this air; in air of {t} and {rh} it cools {usual}", d.compared(gap(&d.now).To(0, "gap"), gap(&d.ordinary).To(0, "usual"))...)
 	return true
+}
+
+// compared adds the air that this one is compared with, {t} and {rh}, to a sentence's numbers.
+func (d *day) compared(args ...calc.Arg) []calc.Arg {
+	return append(args, d.ordinary.Air.To(0, "t"), d.ordinary.Humidity.To(0, "rh"))
 }
 
 // gap is how far the wet bulb over water stands below the air.

@@ -11,9 +11,9 @@ import (
 
 // The map of the air, in pixels on a phone.
 const (
-	mapWide, mapHigh   = 360.0, 316.0
-	mapLeft, mapRight  = 40.0, 352.0
-	mapTop, mapBase    = 10.0, 276.0
+	mapWide, mapHigh   = 360.0, 334.0
+	mapLeft, mapRight  = 44.0, 352.0
+	mapTop, mapBase    = 26.0, 292.0
 	mapColdest, mapHot = 5.0, 45.0
 	rows               = 12 // pieces of a line
 )
@@ -25,8 +25,8 @@ func mapY(rh float64) float64 { return mapBase - rh/100*(mapBase-mapTop) }
 func (d *day) drawAir() {
 	p := pen{calc.Picture{
 		Key: "air-map", Title: "Today's air on the map", Width: mapWide, Height: mapHigh,
-		Says: d.Voiced(calc.Say("{t} at {rh} dries this paint's liquid {r} times as fast as ordinary air; between the solid lines is ordinary air, and above the dashed red one this panel dews",
-			d.now.Air.To(0, "t"), d.now.Humidity.To(0, "rh"), calc.N(d.hastens(&d.now), unit.One).To(2, "r"))),
+		Says: d.Voiced(calc.Say("Today's {now} at {damp} dries this paint's liquid {r} times as fast as {t} and {rh}. Between the solid lines painters change little; above the dashed red one this panel is too near its dew point",
+			d.compared(d.now.Air.To(0, "now"), d.now.Humidity.To(0, "damp"), calc.N(d.hastens(&d.now), unit.One).To(1, "r"))...)),
 	}}
 	d.frame(&p)
 	for _, l := range contours {
@@ -71,9 +71,18 @@ func (d *day) frame(p *pen) {
 	if !d.water() {
 		slow, fast = "cool", "hot"
 	}
-	p.text("lane", 0, mapLeft+6, mapY(67), slow)
-	p.text("lane", 2, mapRight-6, mapBase-8, fast)
-	p.text("axis", 0, mapLeft, mapHigh-6, "air temperature, and humidity upwards")
+	t, rh := d.now.Air.V, d.now.Humidity.V // today's mark has the right of way
+	low, high := mapBase-8, mapY(70)
+	if t > 28 && rh < 13 {
+		low = mapY(20)
+	}
+	if t < 22 && rh > 58 && rh < 82 {
+		high = mapY(90)
+	}
+	p.text("lane", 0, mapLeft+14, high, slow)
+	p.text("lane", 2, mapRight-6, low, fast)
+	p.text("axis", 0, 0, 14, "Humidity")
+	p.text("axis", 2, mapRight, mapHigh-6, "Air temperature")
 }
 
 // hastens is how fast a climate dries this paint's liquid, against ordinary air.

@@ -11,9 +11,9 @@ import (
 
 // The picture of drops in flight, in pixels on a phone, up to farthest mm.
 const (
-	dropsLeft, dropsRight = 40.0, 312.0
-	dropsTop, dropsBase   = 12.0, 196.0
-	dropsHigh             = 236.0
+	dropsLeft, dropsRight = 44.0, 274.0
+	dropsTop, dropsBase   = 28.0, 212.0
+	dropsHigh             = 254.0
 	farthest              = 300.0
 )
 
@@ -30,8 +30,8 @@ func (d *day) drawDrops() {
 	y := func(lost float64) float64 { return dropsBase - lost/top*(dropsBase-dropsTop) }
 	p := pen{calc.Picture{
 		Key: "drops", Title: "What drops lose on their way", Width: mapWide, Height: dropsHigh,
-		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry. Dashed: 30 µm in ordinary air",
-			d.own[distance].To(0, "L"), calc.N(loss(20, d.own[distance].V), unit.Percent).To(1, "a"), calc.N(loss(60, d.own[distance].V), unit.Percent).To(1, "b"))),
+		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry. Dashed: a drop of 30 µm at {t} and {rh}",
+			d.compared(d.own[distance].To(0, "L"), calc.N(loss(20, d.own[distance].V), unit.Percent).To(1, "a"), calc.N(loss(60, d.own[distance].V), unit.Percent).To(1, "b"))...)),
 	}}
 	for i := range 6 {
 		share := top * float64(i) / 5
@@ -49,18 +49,31 @@ func (d *day) drawDrops() {
 		}
 		p.path(look, points)
 	}
-	line("average", usual, dropSize)
+	end := func(rate calc.Num, size float64) float64 { return y(math.Min(top, lossAt(rate, size, farthest))) }
+	dashed, last := end(usual, dropSize), 0.0
 	for _, size := range []float64{20, dropSize, 40, 60} {
+		near := math.Abs(end(now, size)-dashed) < 13
+		if near && size != dropSize {
+			continue // it would hide the dashed line
+		}
 		look := "film"
 		if size == dropSize {
 			look = "now"
 		}
 		line(look, now, size)
-		p.text(look, 0, dropsRight+4, y(math.Min(top, loss(size, farthest)))+4, strconv.Itoa(int(size))+" µm")
+		if at := end(now, size); at-last > 12 {
+			p.text(look, 0, dropsRight+4, at+4, strconv.Itoa(int(size))+" µm")
+			last = at
+		}
+		if size == dropSize && !near {
+			p.text("axis", 0, dropsRight+4, dashed+4, d.Voiced(calc.Say("30 µm, {t}", d.compared()...)))
+		}
 	}
+	line("average", usual, dropSize)
 	here := x(math.Min(farthest, d.own[distance].V))
 	p.rule("limit", here, dropsTop, 0, dropsBase-dropsTop)
 	p.text("limit", 0, here+4, dropsTop+10, "you")
-	p.text("axis", 0, dropsLeft, dropsHigh-6, "distance from the gun, and loss upwards")
+	p.text("axis", 0, 0, 14, "Liquid lost")
+	p.text("axis", 2, dropsRight, dropsHigh-6, "Distance from the gun")
 	d.Draw(p.Picture)
 }

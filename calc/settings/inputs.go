@@ -42,6 +42,8 @@ var inputs = append(stand([]asked{
 	{&field.PotLifeAt, placePaint, twoPack},
 	{&field.PotLifeSecond, placePaint, twoPack},
 	{&field.PotLifeSecondAt, placePaint, twoPack},
+	{&field.AirLowest, placePaint, ""},
+	{&field.AirHighest, placePaint, ""},
 	{&field.HumidityHighest, placePaint, ""},
 	{&field.Gun, placeGun, ""},
 	{&field.Pressure, placeGun, ""},

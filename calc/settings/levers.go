@@ -11,23 +11,26 @@ import (
 	"spraywright/calc/unit"
 )
 
-// How far each change is taken. The limits are what textbooks teach and what a film bears; the rest is ours.
+// How far each change is taken: ours, but for what textbooks teach of the distance.
 const (
-	dropSize   = 30     // µm: the middle of what refinish sprays measure
-	nearest    = 100    // mm, HVLP and reduced pressure; a conventional gun 200
-	leastNear  = 0.75   // of the distance
-	mostFilm   = 5. / 3 // of your own: what 70 % overlap lays where 50 % was; more may run
-	leastLap   = 50     // %
-	slowest    = 0.2    // m/s
-	fastest    = 0.7    // m/s
-	mostSlower = 0.8    // of the speed
-	enoughWet  = 75     // % of ordinary air: from here to tooWet nothing but the pressure is touched
-	tooWet     = 140
+	dropSize  = 30   // µm: the middle of what refinish sprays measure
+	nearest   = 100  // mm, HVLP and reduced pressure; a conventional gun 200
+	leastNear = 0.75 // of the distance
+	mostFilm  = 1.2  // of your own; more may run
+	leastFilm = 0.8
+	leastLap  = 50  // %
+	slowest   = 0.2 // m/s
+	fastest   = 0.7 // m/s
+	enoughWet = 75  // % of the usual wet time: from here to tooWet nothing but the pressure is touched
+	tooWet    = 140
 )
 
 var (
-	middleDrop = source.Brosseau1992.At("abstract: geometric mean 20 to 40 µm for basecoats").By(source.Seen)
+	middleDrop = source.Brosseau1992.At("abstract: geometric mean 20 to 40 µm for basecoats").By(source.SecondHand)
 	paintSpent = source.Definition.At("the same paint on less panel; the fan widens with distance")
+	ourSteps   = source.OurChoice.At("nearer by a quarter at most; a film from 0.8 to 1.2 times your own")
+	wetEdge    = source.OurChoice.At("half of the liquid gone stands for the lost wet edge")
+	ourBlends  = source.OurChoice.At("to be tried on a card")
 )
 
 // A setup is how the gun is held, by the things that can be changed.
@@ -57,45 +60,33 @@ func (d *day) levers() {
 	c.size = d.Constant("Drop that is looked at", unit.Micrometre, middleDrop, dropSize)
 	c.Sc = drying.Schmidt(d.Working, d.now, d.liquid)
 	c.rate = drying.DropRate(d.Working, d.ordinary, d.liquid)
-	lost, wet := c.wet(&d.own, &d.ordinary)
+	_, lost, wet := c.wet(&d.own, &d.ordinary)
 	if c.usually = wet; wet.V <= 0 {
 		d.tell(&strongest, "Not worked out: drops of this solvent alone never land wet")
 		return
 	}
-	c.list(calc.Say("As you are, in ordinary air"), lost, c.share(wet))
+	c.list(calc.Say("As you are, at {t} and {rh}", c.compared()...), calc.N(1, unit.One), lost, c.share(wet))
 	c.rate = drying.DropRate(d.Working, d.now, d.liquid)
-	now := c.try(calc.Say("As you are, in today's air"), &d.own)
-	most := calc.Say("None of these: in this air drops of this liquid alone land dry")
-	best, all, tried := now, d.own, 0
-	for i, to := range c.changed(now / 100) {
-		from := d.own[i]
-		if to.V == from.V {
-			continue
-		}
-		one := d.own
-		one[i], all[i] = to, to
-		says := calc.Say(changes[i], from.To(places[i], "a"), to.To(places[i], "b"))
-		share := c.try(says, &one)
-		if tried++; apart(share, now) > apart(best, now) {
-			best, most = share, says
+	d.wetNow = c.try(calc.Say("As you are, in this air"), &d.own)
+	best := c.atSameFilm(d.wetNow)
+	if !suits(d.wetNow.V) {
+		if other := c.otherFilm(d.wetNow); d.wetNow.V > 100 {
+			best = other
 		}
 	}
-	if tried > 1 && !suits(best) {
-		all[speed] = c.heldSpeed(&all)
-		best = c.try(calc.Say("All of these together, at {v}", all[speed].To(2, "v")), &all)
+	switch {
+	case suits(d.wetNow.V):
+		d.tell(&strongest, "Nothing needs it: your hand suits this air")
+	case len(d.moves) > 0:
+		d.Tell(strongest, d.moves[0].says)
+	case d.wetNow.V == 0:
+		d.tell(&strongest, "Nothing: in this air drops of this liquid alone land dry")
+	default:
+		d.tell(&strongest, "Nothing, at the same film: it is for the reducer and the booth to do")
 	}
-	if suits(now) || tried == 0 {
-		most = calc.Say("Nothing needs it: your hand suits this air")
-	}
-	d.Tell(strongest, most)
-	d.tell(&blend, d.blends(best))
+	well, badly := d.Constant("Wet time that a blend needs", unit.Percent, ourBlends, blendsWell), d.Constant("Wet time below which it fails", unit.Percent, ourBlends, blendsBadly)
+	d.tell(&blend, d.blends(best.V), best.As("s"), well.As("w"), badly.As("b"))
 }
-
-var (
-	changes = [...]string{"Pressure from {a} to {b}", "Distance from {a} to {b}", "Overlap from {a} to {b}", "Gun speed from {a} to {b}"}
-	places  = [...]int{1, 0, 0, 2}         // decimals
-	rounds  = [...]float64{1, 10, 5, 0.05} // what a hand can keep to
-)
 
 // suits is whether a film that stays wet for this percentage of ordinary air's time needs no change of hand.
 func suits(share float64) bool { return share > enoughWet && share < tooWet }
@@ -103,77 +94,36 @@ func suits(share float64) bool { return share > enoughWet && share < tooWet }
 // apart is how many times two shares differ, as a logarithm.
 func apart(a, b float64) float64 { return math.Abs(math.Log((a + 1e-9) / (b + 1e-9))) }
 
-// wet is what a drop loses in flight and how many minutes a film stays wet, from the gun, in a climate.
-func (c *comparison) wet(s *setup, in *drying.Climate) (lost, minutes calc.Num) {
+// wet is the film laid, what a drop loses in flight and how many minutes a film stays wet, from the gun, in a climate.
+func (c *comparison) wet(s *setup, in *drying.Climate) (film, lost, minutes calc.Num) {
 	size, own := c.size, &c.own
 	if s[pressure].V != own[pressure].V {
 		size = gun.DropSize(c.Working, size, own[pressure], s[pressure])
 	}
 	lost = drying.FlightLoss(c.Working, c.rate, size, s[distance], c.Sc)
-	film := c.Step("Film of a coat, against your own", "f = L_0 / L * (100 - o_0) / (100 - o) * v_0 / v", unit.One, paintSpent,
-		c.film(s), own[distance], s[distance], own[overlap], s[overlap], own[speed], s[speed])
-	return lost, c.Model("Half of the liquid is gone after", "what the drop lost, and the film by its heat balance on 0.8 mm steel: 12 g/m² times f", unit.Minute, source.Definition,
+	film = c.Step("Film of a coat, times your own", "f = L_0 / L * (100 - o_0) / (100 - o) * v_0 / v", unit.One, paintSpent,
+		own[distance].V/s[distance].V*(100-own[overlap].V)/(100-s[overlap].V)*own[speed].V/s[speed].V, own[distance], s[distance], own[overlap], s[overlap], own[speed], s[speed])
+	return film, lost, c.Model("Half of the liquid is gone after", "what the drop lost, and the film by its heat balance on 0.8 mm steel: 12 g/m² times f", unit.Minute, wetEdge,
 		drying.WetTime(*in, c.liquid, film.V, lost.V/100)/60, lost.As("x"), film.As("f"), in.Air.As("t"), in.Humidity.As("RH"), in.Panel.As("t_s"), in.AirSpeed.As("u"))
 }
 
-// film is how thick a setup lays a coat, against your own.
-func (c *comparison) film(s *setup) float64 {
-	return c.own[distance].V / s[distance].V * (100 - c.own[overlap].V) / (100 - s[overlap].V) * c.own[speed].V / s[speed].V
-}
-
-// heldSpeed is the gun speed at which all changes together lay no more than a film bears.
-func (c *comparison) heldSpeed(s *setup) calc.Num {
-	return c.Model("Gun speed for all of them", "so that the film is at most 5/3 of your own", unit.MetrePerSecond, paintSpent,
-		s[speed].V*math.Max(1, c.film(s)/mostFilm), s[distance].As("L"), s[overlap].As("o"), s[speed].As("v"))
-}
-
 func (c *comparison) share(wet calc.Num) calc.Num {
-	return c.Step("Stays wet, against your own setup in ordinary air", "s = 100 * t / t_ord", unit.Percent, source.Definition, 100*wet.V/c.usually.V, wet, c.usually)
+	return c.Step("Wet time, against your own setup in the air to compare with", "s = 100 * t / t_ord", unit.Percent, source.Definition, 100*wet.V/c.usually.V, wet, c.usually)
 }
 
 // try lists a setup in today's air and returns how long its film stays wet, in percent of your own in ordinary air.
-func (c *comparison) try(says calc.Text, s *setup) float64 {
-	lost, wet := c.wet(s, &c.now)
+func (c *comparison) try(says calc.Text, s *setup) calc.Num {
+	film, lost, wet := c.wet(s, &c.now)
 	share := c.share(wet)
-	c.list(says, lost, share)
-	return share.V
+	c.list(says, film, lost, share)
+	return share
 }
 
-func (c *comparison) list(says calc.Text, lost, share calc.Num) {
-	c.List(levers, calc.Told(says), calc.Of(lost), calc.Of(share))
+func (c *comparison) list(says calc.Text, film, lost, share calc.Num) {
+	c.List(levers, calc.Told(says), calc.Of(film), calc.Of(lost), calc.Of(share))
 }
 
-// changed is the setup that brings a film which stays wet for a share of what it should nearer to that, each change no
-// further than needed, nor than its own limit.
-func (c *comparison) changed(share float64) setup {
-	s := c.own
-	s[pressure] = c.start
-	if suits(100 * share) {
-		return s
-	}
-	L, o, v := s[distance].V, s[overlap].V, s[speed].V
-	if share < 1 {
-		near := 1.0
-		if c.Picked(field.Gun) == "conventional" {
-			near = 2
-		}
-		L = math.Min(L, math.Max(near*nearest, L*math.Max(leastNear, share)))
-		o = math.Max(o, 100-(100-o)*math.Max(1/mostFilm, share))
-		v = math.Min(v, math.Max(slowest, v*math.Max(mostSlower, share)))
-	} else {
-		o = math.Min(o, math.Max(leastLap, 100-(100-o)*share))
-		v = math.Max(v, math.Min(fastest, v*math.Min(1/mostSlower, share)))
-	}
-	for i, x := range [...]float64{s[pressure].V, L, o, v} {
-		n := s[i]
-		if r := math.Round(x/rounds[i]) * rounds[i]; i != pressure && (r-n.V)*(x-n.V) > 0 { // where rounding does not undo it
-			s[i] = c.Constant(n.Label+", changed", n.Unit, paintSpent, r)
-		}
-	}
-	return s
-}
-
-// Shares of ordinary air, in percent, that a blend's wet edge can do with: ours, to be tried on a card.
+// Shares of the usual wet time, in percent, that a blend's wet edge can do with: ours, to be tried on a card.
 const blendsWell, blendsBadly = 60, 35
 
 // blends says what becomes of a blended edge at the best setup.
@@ -185,7 +135,7 @@ func (d *day) blends(best float64) string {
 		return "No: the edge dries as it lands and stays grainy"
 	case best < blendsWell:
 		return "Risky: without slow reducer and a wet bed it goes grainy"
-	case best > 100/driesSlowly:
+	case best > 100*driesFast:
 		return "No dry edge; but over a coat still wet it turns blotchy"
 	}
 	return "Safe with these settings; try a card first"

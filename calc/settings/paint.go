@@ -2,6 +2,7 @@ package settings
 
 import (
 	"spraywright/calc"
+	"spraywright/calc/climate"
 	"spraywright/calc/cure"
 	"spraywright/calc/drying"
 	"spraywright/calc/field"
@@ -13,7 +14,7 @@ import (
 const dampest = 85
 
 // readPaint turns the data sheet's times into today's, and says which reducer and hardener suit the air.
-func (d *day) readPaint() {
+func (d *day) readPaint() bool {
 	d.liquid = drying.Water
 	if d.Picked(field.Carrier) != "water" {
 		d.liquid = d.Picked(field.Solvent)
@@ -22,31 +23,36 @@ func (d *day) readPaint() {
 	if !d.most.Given() {
 		d.most = d.Constant("Dampest allowed where the sheet is silent", unit.Percent, source.CommonPractice, dampest)
 	}
+	d.lowest, d.highest = d.given(&field.AirLowest), d.given(&field.AirHighest)
+	if d.lowest.Given() && d.highest.Given() && d.lowest.V > d.highest.V {
+		d.Reject(field.AirLowest, calc.Impossible, "is above the hottest allowed", "Check both on the sheet")
+		return false
+	}
 	d.sheet = drying.DataSheet(d.Working, d.given(&field.FlashAt), d.given(&field.FlashHumidity), d.given(&field.FlashAirSpeed))
 	stated := d.given(&field.Flash)
 	low, high, refused := drying.FlashTime(d.Working, stated, d.sheet, d.now, d.liquid)
 	if refused != nil {
-		d.notComputed("Flash-off", refused)
+		d.tell(&flashWhy, byTheSheet, calc.Words("Flash-off "+refused.Message, "why"))
 	} else {
 		d.result(&flashLow, low)
 		d.result(&flashHigh, high)
 	}
 	d.Tell(reducer, d.reducer())
-	if d.Picked(field.Pack) == "two" {
-		d.readPotLife()
-	}
-	d.blush()
+	return d.Picked(field.Pack) != "two" || d.readPotLife()
 }
 
-func (d *day) notComputed(what string, refused *calc.Fault) {
-	d.wait(calc.Say(refused.Fix), "{what} in this air is not worked out, go by the data sheet: {why}", calc.Words(what, "what"), calc.Words(refused.Message, "why"))
-}
+const byTheSheet = "Go by the data sheet. {why}"
 
-func (d *day) readPotLife() {
+func (d *day) readPotLife() bool {
 	stated, at := d.given(&field.PotLife), d.given(&field.PotLifeAt)
-	low, high, refused := cure.PotLife(d.Working, stated, at, d.given(&field.PotLifeSecond), d.given(&field.PotLifeSecondAt), d.now.Air)
+	second, secondAt := d.given(&field.PotLifeSecond), d.given(&field.PotLifeSecondAt)
+	if f := cure.CheckSecond(stated, at, second, secondAt); f != nil {
+		d.Reject(field.PotLifeSecond, calc.Impossible, f.Message, f.Fix)
+		return false
+	}
+	low, high, refused := cure.PotLife(d.Working, stated, at, second, secondAt, d.now.Air)
 	if refused != nil {
-		d.notComputed("Pot life", refused)
+		d.tell(&potWhy, byTheSheet, calc.Words("The air "+refused.Message, "why"))
 	} else {
 		d.result(&potLow, low)
 		d.result(&potHigh, high)
@@ -59,6 +65,7 @@ func (d *day) readPotLife() {
 		says = "Fast"
 	}
 	d.tell(&hardener, says)
+	return true
 }
 
 // reducer goes by how long the film takes against the sheet's own air. Painters choose so; where one reducer ends and
@@ -67,7 +74,7 @@ func (d *day) reducer() calc.Text {
 	takes := drying.FlashRatio(d.sheet, d.now, d.liquid)
 	says := ""
 	switch {
-	case d.water() && takes < 0.8:
+	case d.water() && takes < driesSlowly:
 		says = "Slow, as much as the sheet allows"
 	case d.water() && takes > 1.3:
 		says = "Standard: none makes water leave damp air"
@@ -83,19 +90,19 @@ func (d *day) reducer() calc.Text {
 	return calc.Say(says, d.sheet.Air.To(0, "t"))
 }
 
-// blush warns where the film cools itself below the dew point. Water that evaporates cannot.
-func (d *day) blush() {
+// mindBlush minds a film that cools itself below the dew point. Water that evaporates cannot.
+func (d *day) mindBlush() {
 	steel, plastic := drying.FilmTemperature(d.Working, d.now, d.liquid)
 	d.result(&filmTemperature, steel)
 	d.result(&filmColdest, plastic)
+	dew := calc.N(climate.DewPoint(d.now.Air.V, d.now.Humidity.V), unit.DegC)
 	const blushes = "below the dew point of {dew}: "
 	do := calc.Say("Warm the panel, dry the air, or use a slower reducer that the sheet allows")
-	dew := d.dew.To(1, "dew")
 	switch {
-	case d.water() || d.now.Panel.V <= d.dew.V:
-	case steel.V < d.dew.V:
-		d.wait(do, "The film cools itself to {t}, "+blushes+"water settles on it and it blushes", steel.To(1, "t"), dew)
-	case plastic.V < d.dew.V:
-		d.wait(do, "A wet coat on thin plastic cools itself to {t}, "+blushes+"it may blush", plastic.To(1, "t"), dew)
+	case d.water() || d.now.Panel.V <= dew.V:
+	case steel.V < dew.V:
+		d.object(calc.Wait, do, "The film cools itself to {t}, "+blushes+"water settles on it and it blushes", steel.To(0, "t"), dew.To(0, "dew"))
+	case plastic.V < dew.V:
+		d.object(calc.Wait, do, "A wet coat on thin plastic cools itself to {t}, "+blushes+"it may blush", plastic.To(0, "t"), dew.To(0, "dew"))
 	}
 }

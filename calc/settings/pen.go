@@ -39,8 +39,3 @@ func (d *day) result(out *calc.Output, n calc.Num) { d.Result(*out, n) }
 func (d *day) tell(out *calc.Output, template string, args ...calc.Arg) {
 	d.Tell(*out, calc.Say(template, args...))
 }
-
-//go:noinline
-func (d *day) wait(do calc.Text, template string, args ...calc.Arg) {
-	d.Judge(calc.Wait, calc.Say(template, args...), do)
-}

@@ -31,7 +31,7 @@ func (d *day) readGun() bool {
 // pressureToday gives the start pressure where there is a law for it.
 func (d *day) pressureToday() {
 	d.start = d.ref
-	m, from, ok := d.exponent()
+	m, from, own, ok := d.exponent()
 	why := ""
 	switch {
 	case !d.water():
@@ -49,16 +49,23 @@ func (d *day) pressureToday() {
 	d.Tell(exponentFrom, from)
 	var asked calc.Num
 	asked, d.start = gun.FollowAir(d.Working, m, d.ref, d.rated, d.strength, d.usual, d.gaugeStep())
+	guess := !own && d.start.V > d.ref.V // the one desert setting says nothing about damp air
+	if guess {
+		d.start = d.ref
+	}
 	d.result(&startPressure, d.start)
 	switch {
+	case guess && d.ratio.V < driesSlowly:
+		d.start = d.rated
+		why = "Your own pressure. Where coats lie too wet go up from it, to the rated highest of {most} at most: nobody has said how far"
 	case asked.V > d.rated.V+0.5:
-		why = "The air asks for {asked}; the rating ends at {most}"
+		why = "By that number it would be {asked}; the rating ends at {most}"
 	case d.start.V < d.ref.V:
 		why = "Larger drops land wetter, and more of them land"
 	case d.start.V > d.ref.V:
 		why = "This air dries drops slowly: finer ones do no harm"
 	default:
-		why = "As in ordinary air"
+		why = "Your own pressure: this air hardly asks for another"
 	}
 	d.tell(&pressureWhy, why, asked.To(1, "asked"), d.rated.To(1, "most"))
 }
@@ -73,15 +80,16 @@ func (d *day) gaugeStep() calc.Num {
 }
 
 // exponent is the one typed, else the one fitted to the shop's own pairs, else what is known for the kind of gun.
-func (d *day) exponent() (m calc.Num, from calc.Text, ok bool) {
+// own is whether it is the shop's.
+func (d *day) exponent() (m calc.Num, from calc.Text, own, ok bool) {
 	if m = d.given(&field.PressureExponent); m.Given() {
-		return m, calc.Say("The number you entered"), true
+		return m, calc.Say("The number you entered"), true, true
 	}
 	if m, from, ok = d.fitted(); ok {
-		return m, from, ok
+		return m, from, true, true
 	}
 	m, ok = gun.Exponent(d.Working, d.Picked(field.Gun))
-	return m, calc.Say("Painters' practice in one desert, not measured"), ok
+	return m, calc.Say("Painters' practice in one desert, not measured"), false, ok
 }
 
 func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
@@ -89,7 +97,7 @@ func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
 	for _, row := range d.Rows(pairs) {
 		air, rh, p := row.Given(field.Air), row.Given(field.Humidity), row.Given(field.PressureWorked)
 		E := drying.Strength(nil, air, rh, d.now.Pressure)
-		r := d.Model("This pair's air dries water, against ordinary air", "drying strength as for today's air", unit.One, source.Definition,
+		r := d.Model("This pair's air dries water, times as fast as the air to compare with", "drying strength as for today's air", unit.One, source.Definition,
 			max(0, E.V/d.usual.V), air.As("t"), rh.As("RH"))
 		own = append(own, gun.Pair{Ratio: r, Pressure: p})
 		row.Describe(calc.Say("{p} in {t} and {rh}", p.To(1, "p"), air.To(0, "t"), rh.To(0, "rh")))
@@ -100,7 +108,7 @@ func (d *day) fitted() (m calc.Num, from calc.Text, ok bool) {
 	m, spread, ok := gun.RefitExponent(d.Working, d.ref, own)
 	switch {
 	case !ok:
-		d.Caution("Your pairs stand in air too much like ordinary air to tell anything: note one in a heat wave, or in damp cold.")
+		d.Caution("Your pairs are from air too much like 23 °C (73 °F) and 50 % to tell anything: note one in a heat wave, or in damp cold.")
 		return m, from, false
 	case m.V < 0 || m.V > maddest:
 		d.Caution("Your pairs do not fit: pressure falls as air gets drier, and by less than they say. Check them; they are left out.")

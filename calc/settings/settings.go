@@ -23,29 +23,36 @@ func Settings() *calc.Calculator {
 		ID:       "settings",
 		Title:    "Today’s settings",
 		Question: "What do I change in today's air?",
-		Range: "Against ordinary air, 23 °C and 50 %. A start pressure only for waterborne paint, HVLP and reduced-pressure guns, 5 to 45 °C, good to 1 psi either way. " +
-			"Drops and films are worked as the thinner alone, drops at 10 m/s: they tell which change does most, not how much paint you lose. " +
-			"Left out: dry air from the gun and vapour in the fan, the smallest and the largest drops, flake, and paint that thickens as it rests.",
+		Range: "A start pressure only for waterborne paint in HVLP and reduced-pressure guns, in air of 5 to 45 °C (41 to 113 °F). " +
+			"The rest compares this air with 23 °C (73 °F) and 50 % by a model that no measured spray has tested: it tells which change does most, not how much paint you lose.",
 		Inputs:   inputs,
 		Outputs:  outputs,
 		Work:     work,
-		Cautions: []string{caution.CompressedAir},
+		Cautions: []string{caution.CompressedAir, leftOut},
 		InStages: true,
 	}
 }
 
+const leftOut = "Drops and films are worked as if they were thinner alone. Left out are the dry air from the gun, the finest and the coarsest drops, flake, " +
+	"and paint that thickens as it rests."
+
 // A day is one run: what has been read and worked out so far.
 type day struct {
 	*calc.Working
-	now, ordinary     drying.Climate
-	dew, needed, most calc.Num // most: the dampest the sheet allows
-	strength, usual   calc.Num // how hard the air dries water, now and in ordinary air
-	ratio             calc.Num // of the two
-	liquid            string
-	sheet             drying.Climate
-	ref, rated        calc.Num // the gun's pressures as it is set up
-	own               setup
-	start             calc.Num // today's pressure; ref where there is no figure
+	now, ordinary   drying.Climate
+	needed          calc.Num // degrees over the dew point
+	lowest, highest calc.Num // air and panel, as the sheet allows
+	most            calc.Num // the dampest the sheet allows
+	against         []reason // not to spray in this air
+	strength, usual calc.Num // how hard the air dries water, now and in ordinary air
+	ratio           calc.Num // of the two
+	liquid          string
+	sheet           drying.Climate
+	ref, rated      calc.Num // the gun's pressures as it is set up
+	own             setup
+	start           calc.Num // today's pressure; ref where there is no figure
+	wetNow          calc.Num // wet time of the film as you are, in percent of the usual
+	moves           []move   // at the gun, the one that does most first
 }
 
 func work(w *calc.Working) {
@@ -53,18 +60,23 @@ func work(w *calc.Working) {
 	if !w.Ready(placeAir) || !d.readAir() {
 		return
 	}
-	if !w.Ready(placePaint) {
-		return
+	d.mindDew()
+	paint := w.Ready(placePaint) && d.readPaint()
+	if paint {
+		d.mindAir()
+		d.mindBlush()
+		d.drawAir()
+		if w.Ready(placeGun, placePairs) && d.readGun() {
+			d.pressureToday()
+			d.levers()
+			d.drawDrops()
+		}
+		d.moveAir()
 	}
-	d.readPaint()
-	d.drawAir()
-	if w.Ready(placeGun, placePairs) && d.readGun() {
-		d.pressureToday()
-		d.levers()
-		d.drawDrops()
+	d.judge(paint)
+	if paint {
+		d.cautions()
 	}
-	d.judgeAir()
-	d.cautions()
 }
 
 // water reports whether the paint is waterborne.
@@ -81,8 +93,5 @@ func (d *day) cautions() {
 	}
 	d.Caution("The data sheet comes first: use only reducers, additives and hardeners it names. Spray a test panel before the part.")
 }
-
-// bounds of the drying ratio within which painters change little, as start pressure in ordinary weather shows.
-const driesSlowly, driesFast = 0.5, 2
 
 var ordinaryDay = source.CommonPractice.At("conditions that coatings are tried out in")

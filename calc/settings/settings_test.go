@@ -13,11 +13,11 @@ import (
 	"spraywright/calc"
 )
 
-// run fills in the example, changed as a link says, without its pair and its exponent.
+// run fills in the example, changed as a link says, without its pair, its exponent and its limits.
 func run(t testing.TB, link string) calc.Report {
 	c := Settings()
 	form := c.ExampleForm()
-	for _, key := range []string{"pair.1.air", "pair.1.humidity", "pair.1.pressure_worked", "pressure_exponent"} {
+	for _, key := range []string{"pair.1.air", "pair.1.humidity", "pair.1.pressure_worked", "pressure_exponent", "air_lowest", "air_highest"} {
 		delete(form, key)
 	}
 	for k, v := range calc.ParseForm(link) {
@@ -73,6 +73,7 @@ func TestTheWaysOutAreClear(t *testing.T) {
 	for _, link := range []string{
 		"air=15&humidity=85&panel=15", "air=10&humidity=89&panel=9", "air=40.6&humidity=4&panel=40", "air=20&humidity=88&panel=20", "air=24&humidity=75&panel=18",
 		"air=26&humidity=90&panel=25&carrier=solvent&solvent=xylene", "air=18&humidity=65&panel=18",
+		"air=24&humidity=60&panel=18", "air=28&humidity=20&panel=28",
 	} {
 		for _, l := range run(t, link).Lists {
 			for _, row := range l.Rows {
@@ -82,10 +83,11 @@ func TestTheWaysOutAreClear(t *testing.T) {
 				kind := strings.Fields(row[0].Text)[0]
 				next := calc.ParseForm(link)
 				next["air"], next["humidity"] = plain(row[1].Value), plain(row[2].Value)
-				if kind == "Heat" || kind == "Cool" {
+				if kind != "Dry" && kind != "Damp" && kind != "Move" {
 					next["panel"] = next["air"]
 				}
 				after := run(t, next.String())
+				assert.NotEqual(t, calc.Stop, after.Verdict[0].Level, link)
 				assert.InDelta(t, row[4].Value, value(after, "drying_ratio"), 1e-4, link)
 				assert.InDelta(t, row[3].Value, value(after, "margin"), 1e-4, link)
 				for _, l := range after.Lists {
@@ -95,28 +97,106 @@ func TestTheWaysOutAreClear(t *testing.T) {
 			}
 		}
 	}
-	for _, kind := range []string{"Heat", "Cool", "Dry", "Damp", "Move"} {
+	for _, kind := range []string{"Warm", "Cool", "Bring", "Dry", "Damp", "Move"} {
 		assert.Positive(t, found[kind], kind)
 	}
 }
 
-// Moving nearer, overlapping more and going slower each keep a film wet for longer, and in damp air the other way round.
+// Each change keeps a film wet for longer in dry air, and for less long in damp air. What is advised lays no more film,
+// and what lays less of it is named.
 func TestLeversPullTheRightWay(t *testing.T) {
 	for _, c := range []struct {
-		link string
-		up   bool
-	}{{"air=38&humidity=15&panel=36", true}, {"air=31&humidity=25&panel=30", true}, {"air=20&humidity=72&panel=20", false}} {
-		for _, l := range run(t, c.link).Lists {
+		link, most string
+		up         bool
+	}{
+		{"air=38&humidity=15&panel=36", "Distance", true}, {"air=31&humidity=25&panel=30", "Distance", true},
+		{"air=20&humidity=72&panel=20", "Thinner coats", false}, {"air=40&humidity=6&panel=38&overlap=60", "Distance", true},
+	} {
+		r := run(t, c.link)
+		for _, l := range r.Lists {
 			if l.Key != "levers" {
 				continue
 			}
-			now := l.Rows[1][2].Value
+			assert.Equal(t, 100.0, l.Rows[0][3].Value)
+			now := l.Rows[1][3].Value
 			for _, row := range l.Rows[2:] {
-				assert.True(t, row[2].Value == now || (row[2].Value > now) == c.up, "%s: %s %g %g", c.link, row[0].Text, now, row[2].Value)
+				assert.Equal(t, c.up, row[3].Value > now, "%s: %s %g %g", c.link, row[0].Text, now, row[3].Value)
+				switch film := row[1].Value; {
+				case strings.Contains(row[0].Text, "etter coats"):
+					assert.True(t, film > 1 && film <= 1.2, row[0].Text)
+				case strings.Contains(row[0].Text, "hinner coats"):
+					assert.True(t, film < 1 && film >= 0.8-1e-9, row[0].Text)
+				default:
+					assert.InDelta(t, 1, film, 1e-12, row[0].Text)
+				}
 			}
-			assert.Equal(t, 100.0, l.Rows[0][2].Value)
+		}
+		assert.Contains(t, told(r, "strongest"), c.most, c.link)
+	}
+}
+
+func told(r calc.Report, key string) string {
+	for _, f := range r.Figures {
+		if f.Key == key {
+			return f.Text
 		}
 	}
+	return ""
+}
+
+// One thing to do stands first, in the verdict and in the list, and each reason once.
+func TestOneThingFirst(t *testing.T) {
+	for _, c := range []struct {
+		link, first string
+		level       calc.Level
+		reasons     int
+	}{
+		{"air=14&humidity=85&panel=14", "Warm booth and part to 17.5", calc.Wait, 2},
+		{"air=40&humidity=6&panel=38", "Cool booth and part to", calc.Wait, 1},
+		{"air=12&humidity=50&panel=12&air_lowest=15", "Warm booth and part to 15.0", calc.Stop, 2},
+		{"air=22&humidity=50&panel=12&air_lowest=15", "Bring the part to the booth’s 22.0", calc.Stop, 2},
+		{"air=34&humidity=40&panel=34&air_highest=30&carrier=solvent&solvent=xylene", "Cool booth and part to 30.0", calc.Stop, 3},
+		{"air=34&humidity=70&panel=33&air_highest=30&carrier=solvent&solvent=xylene", "Cool booth and part to 30.0 °C, and dry the air to 70", calc.Stop, 3},
+		{"air=22&humidity=50&panel=22&air_lowest=15&air_highest=30", "Keep your settings", calc.Go, 2},
+	} {
+		r := run(t, c.link)
+		assert.Equal(t, c.level, r.Verdict[0].Level, c.link)
+		assert.Len(t, r.Verdict, c.reasons, c.link)
+		if c.level != calc.Go {
+			assert.Contains(t, strings.ReplaceAll(r.Verdict[0].Do, "\u202f", " "), c.first, c.link)
+			for _, v := range r.Verdict[1:] {
+				assert.NotEqual(t, r.Verdict[0].Do, v.Do, c.link)
+			}
+		}
+		require.Equal(t, "todo", r.Lists[0].Key)
+		assert.Contains(t, strings.ReplaceAll(r.Lists[0].Rows[0][0].Text, "\u202f", " "), "1. "+c.first, c.link)
+	}
+}
+
+// A sheet's limits are not gone past on the way out.
+func TestWaysOutKeepToTheSheet(t *testing.T) {
+	for _, l := range run(t, "air=20&humidity=88&panel=20&air_highest=20.4").Lists {
+		for _, row := range l.Rows {
+			assert.False(t, l.Key == "ways" && strings.HasPrefix(row[0].Text, "Warm"), row[0].Text)
+		}
+	}
+	r := Settings().Run(calc.ParseForm("air=20&humidity=50&panel=20&air_speed=0.3&carrier=water&pack=one&role=base&flash=10&flash_at=20&flash_humidity=50&air_lowest=30&air_highest=20"))
+	assert.Contains(t, r.Problems.Error(), "is above the hottest allowed")
+}
+
+// What is not worked out says so in whole sentences.
+func TestRefusalsAreSentences(t *testing.T) {
+	assert.Equal(t, "Go by the data sheet. Flash-off cannot be scaled: the panel must be 3 °C (5.4 °F) or more above the dew point",
+		told(run(t, "air=14&humidity=85&panel=14"), "flash_why"))
+	assert.Equal(t, "Go by the data sheet. The air is more than 15 °C (27 °F) from any temperature the sheet states this time at",
+		told(run(t, "air=38&humidity=40&panel=38&carrier=solvent&solvent=xylene&pack=two&pot_life=60&pot_life_at=20"), "pot_life_why"))
+}
+
+// The one desert setting says nothing about damp air: there only a shop's own number moves the pressure.
+func TestDampAirHasNoFigure(t *testing.T) {
+	assert.Equal(t, 27.5, value(run(t, "air=16&humidity=75&panel=16"), "start_pressure"))
+	assert.Contains(t, told(run(t, "air=16&humidity=75&panel=16"), "pressure_why"), "nobody has said how far")
+	assert.Equal(t, 29.0, value(run(t, "air=16&humidity=75&panel=16&pressure_exponent=0.15"), "start_pressure"))
 }
 
 // In bar the answer stands in steps of 0.05 bar.

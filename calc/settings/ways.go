@@ -13,45 +13,14 @@ import (
 // Bounds of what a booth is heated or cooled to, in °C, and of air moved past a part, in m/s.
 const warmest, coolest, briskest = 40, 10, 1.5
 
-var searched = source.Definition.At("searched in steps that an instrument shows")
+// comfortable is the humidity in percent that air is dried to where it is warmed or cooled as well.
+const comfortable = 70
 
-// judgeAir rules on the air and says, worked out, what would make it good.
-func (d *day) judgeAir() {
-	do := calc.Say("Spray a test panel and correct from there")
-	switch {
-	case !d.clear(&d.now):
-		do = d.waysOut()
-	case !d.water():
-		do = calc.Say("Choose reducer and hardener for this before you mix, then spray a test panel")
-	}
-	ratio := d.ratio.To(2, "ratio")
-	ok := true
-	wait := func(template string, args ...calc.Arg) { d.wait(do, template, args...); ok = false }
-	if d.now.Humidity.V > d.most.V {
-		wait("Humidity {rh} is over the {most} that this paint allows", d.now.Humidity.To(0, "rh"), d.most.To(0, "most"))
-	}
-	switch {
-	case d.water() && d.ratio.V > driesFast:
-		wait("This air dries water {ratio} times as fast as ordinary air: spray lands dry and grainy", ratio)
-	case d.water() && d.ratio.V < driesSlowly:
-		wait("This air dries water {ratio} times as fast as ordinary air: coats stay wet, sag and turn blotchy", ratio)
-	}
-	d.moveAir()
-	takes := drying.FlashRatio(d.sheet, d.now, d.liquid)
-	switch {
-	case !ok:
-	case d.water():
-		d.Judge(calc.Go, calc.Say("This air dries water {ratio} times as fast as ordinary air: your usual settings need little", ratio), do)
-	case takes < driesSlowly || takes > driesFast:
-		wait("This film dries in {x} of the sheet's time", calc.N(100*takes, unit.Percent).To(0, "x"))
-	default:
-		d.Judge(calc.Go, calc.Say("Humidity does not slow solvent: go by {t} in the booth and on the panel", d.now.Air.To(0, "t")), do)
-	}
-}
+var searched = source.OurChoice.At("searched in steps that an instrument shows, to the first that nothing here speaks against")
 
-// clear is whether a climate allows spraying: humidity, dew on the panel and, for water, neither too fast nor too slow.
-func (d *day) clear(c *drying.Climate) bool {
-	if c.Humidity.V > d.most.V || c.Panel.V-climate.DewPoint(c.Air.V, c.Humidity.V) < d.needed.V {
+// fits is whether nothing speaks against a climate: what the sheet allows, dew and, for water, drying.
+func (d *day) fits(c *drying.Climate) bool {
+	if !d.allowed(c) {
 		return false
 	}
 	r := d.dries(c)
@@ -63,55 +32,80 @@ func (d *day) dries(c *drying.Climate) float64 {
 	return drying.Strength(nil, c.Air, c.Humidity, c.Pressure).V / d.usual.V
 }
 
-// waysOut lists climates that would be clear: the air warmed or cooled as it is with the part in it, and the air dried or
-// damped as warm as it is.
-func (d *day) waysOut() calc.Text {
-	up, template := 1.0, "Heat booth and part, adding no water"
-	if d.water() && d.ratio.V > driesFast {
-		up, template = -1, "Cool booth and part"
+// waysOut lists climates that nothing speaks against: the air warmed or cooled as it is with the part in it, and the air
+// dried or damped as warm as it is. It returns what to do, and what that brings; neither where the air is not to blame.
+func (d *day) waysOut() (way, why calc.Text) {
+	if d.fits(&d.now) {
+		return way, why
+	}
+	up, template := 1.0, "Warm booth and part to {t} with dry heat"
+	if cold := d.tooCold(d.now.Air.V) || d.tooCold(d.now.Panel.V); !cold && (d.tooHot(d.now.Air.V) || d.tooHot(d.now.Panel.V) || d.water() && d.ratio.V > driesFast) {
+		up, template = -1, "Cool booth and part to {t}"
 	}
 	pw := climate.PartialPressure(d.now.Air.V, d.now.Humidity.V)
-	warm := d.search(template, func(i float64) drying.Climate {
+	heated := func(dampest float64) func(i float64) drying.Climate {
+		return func(i float64) drying.Climate {
+			c := d.now
+			c.Air.V = (math.Floor(2*c.Air.V) + up*i) / 2
+			c.Panel.V, c.Humidity.V = c.Air.V, math.Min(dampest, 100*pw/climate.SaturationPressure(c.Air.V))
+			return c
+		}
+	}
+	part := d.now
+	part.Panel.V = part.Air.V
+	warm := calc.Text{}
+	if d.fits(&part) {
+		warm = d.found("Bring the part to the booth’s {t}", &part)
+	} else {
+		warm = d.search(template, heated(100))
+	}
+	drier, words := 1.0, "Dry the air to {rh}, or wait for drier"
+	if d.water() && d.ratio.V > driesFast {
+		drier, words = -1, "Damp the air to {rh}, or wait for damper"
+	}
+	dry := d.search(words, func(i float64) drying.Climate {
 		c := d.now
-		c.Air.V = (math.Floor(2*c.Air.V) + up*i) / 2
-		c.Panel.V, c.Humidity.V = c.Air.V, math.Min(100, 100*pw/climate.SaturationPressure(c.Air.V))
+		c.Humidity.V = math.Floor(c.Humidity.V) - drier*i
 		return c
 	})
-	template = "Dry the air, or wait for drier"
-	if up < 0 {
-		template = "Damp the air, or wait for damper"
+	if way = warm; way.Template == "" {
+		way = dry
 	}
-	dry := d.search(template, func(i float64) drying.Climate {
-		c := d.now
-		c.Humidity.V = math.Floor(c.Humidity.V) - up*i
-		return c
-	})
-	switch {
-	case warm != nil:
-		return calc.Say("With air and part at {t} this booth would be at {rh} and clear", warm.Air.To(1, "t"), warm.Humidity.To(0, "rh"))
-	case dry != nil:
-		return calc.Say("At {rh}, as warm as it is, this booth would be clear", dry.Humidity.To(0, "rh"))
+	if way.Template == "" {
+		way = d.search(template+", and dry the air to {rh}", heated(comfortable))
 	}
-	return calc.Say("No heating or drying alone clears this booth: wait for other weather")
+	if way.Template == "" {
+		return calc.Say("Wait for other weather"), calc.Say("Neither warmer or cooler nor drier or damper air settles it here")
+	}
+	why = calc.Text{Template: "Air of {t} and {rh} settles all of it", Args: way.Args}
+	if !d.water() {
+		why.Template = "Air of {t} and {rh} keeps to the sheet and to the dew point"
+	}
+	return way, why
 }
 
-// search goes on from one climate to the next until one is clear, and lists it; nil where none is.
-func (d *day) search(says string, next func(i float64) drying.Climate) *drying.Climate {
+// search goes on from one climate to the next until one fits, and lists it; blank where none does.
+func (d *day) search(template string, next func(i float64) drying.Climate) calc.Text {
 	for i := 1.0; ; i++ {
 		c := next(i)
 		if c.Air.V > warmest && c.Air.V > d.now.Air.V || c.Air.V < coolest && c.Air.V < d.now.Air.V || c.Humidity.V < 5 && c.Humidity.V < d.now.Humidity.V || c.Humidity.V > 95 && c.Humidity.V > d.now.Humidity.V {
-			return nil
+			return calc.Text{}
 		}
-		if !d.clear(&c) {
-			continue
+		if d.fits(&c) {
+			return d.found(template, &c)
 		}
-		found := func(n calc.Num, label string, u unit.Unit, x float64) calc.Num {
-			return d.Model(label, "the nearest that is clear: "+says, u, searched, x, d.now.Air.As("t"), d.now.Humidity.As("RH"))
-		}
-		c.Air, c.Humidity = found(c.Air, "Clear air", unit.DegC, c.Air.V), found(c.Humidity, "Humidity of clear air", unit.Percent, c.Humidity.V)
-		d.row(calc.Say(says), &c)
-		return &c
 	}
+}
+
+// found writes a climate down that fits, and how to come by it.
+func (d *day) found(template string, c *drying.Climate) calc.Text {
+	at := func(label string, u unit.Unit, x float64) calc.Num {
+		return d.Model(label, "from now on, step by step", u, searched, x, d.now.Air.As("t"), d.now.Humidity.As("RH"))
+	}
+	c.Air, c.Humidity = at("Air that will do", unit.DegC, c.Air.V), at("Humidity that will do", unit.Percent, c.Humidity.V)
+	says := calc.Say(template, c.Air.To(1, "t"), c.Humidity.To(0, "rh"))
+	d.row(says, c)
+	return says
 }
 
 func (d *day) row(says calc.Text, c *drying.Climate) {

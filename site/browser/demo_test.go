@@ -20,7 +20,7 @@ func TestTheDemoShowsTheWholeCard(t *testing.T) {
 	p.has("#verdict", "Go", "above dew point", "Measure again before each coat")
 	p.has(`[data-out="to_mix_all"]`, "Mix in all", "L")
 	p.has(`[data-out="amounts"]`, "Grey two-pack primer", "Ivory waterborne base", "Moss green waterborne base", "Two-pack clear")
-	p.has(`[data-out="pour"]`, "cups 1 to 5 of 5", "Scale reads", "Paint", "Second part", "Third part", "g")
+	p.has(`[data-out="pour"]`, "cups 1 to 5 of 5", "Scale reads", "Paint", "Hardener", "Thinner", "g")
 	p.has(`[data-out="film"]`, "Wet film a coat", "Comb wets", "µm", "Whole passes")
 	p.has(`[data-out="pressures"]`, "Start pressure", "psi", "Never above")
 	p.has(`[data-out="timeline"]`, "12:30", "Mix", "coat 1 of 2", "flashes off", "Bake Two-pack clear", "Use by")
@@ -34,7 +34,7 @@ func TestTheDemoShowsTheWholeCard(t *testing.T) {
 	p.has("#card .picture figcaption", "The job in time", "4 products from 12:30 to")
 	p.has("#bar", "Go", "Mix in all", "Done")
 	assert.False(t, p.sees(".bar-needed"))
-	assert.Equal(t, 4, evaluate[int](p, `document.querySelectorAll(".places .tick").length`), "a place is not complete")
+	assert.Equal(t, 5, evaluate[int](p, `document.querySelectorAll(".places .tick").length`), "a place or the card is not complete")
 
 	p.tap(".bar-answer")
 	p.waitUntil("the bar leads to the card", `Math.abs(document.getElementById("card").getBoundingClientRect().top) < 60`)

@@ -69,9 +69,9 @@ func byHandCoat(p *tab) {
 	p.choose("coat.1.ratio_by", "volume")
 	p.choose("coat.1.drying", "air")
 	fillEach(p, "coat.1.ratio", "4:1", "coat.1.density_a", "1,25", "coat.1.density_b", "0.87", "coat.1.volume_solids", "40",
-		"coat.1.dry_film", "50", "coat.1.coats", "2", "coat.1.flash", "10", "coat.1.flash_at", "20", "coat.1.flash_humidity", "50",
+		"coat.1.dry_film", "50", "coat.1.coats", "2", "coat.1.flash", "10", "coat.1.flash_at", "20",
 		"coat.1.dry_time", "60", "coat.1.dry_at", "20", "coat.1.voc", "480")
-	p.waitIn(`[data-row="coat.1"]`, "Topcoat, 4:1 by volume, 50 µm in 2 coats")
+	p.waitIn(`[data-row="coat.1"]`, "Topcoat, 4:1 by volume, 40 % solids, 50 µm in 2 coats")
 }
 
 func byHandGun(p *tab) {

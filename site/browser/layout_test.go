@@ -1,9 +1,13 @@
 package browser
 
 import (
+	"os"
+	"path/filepath"
+	"regexp"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -112,7 +116,9 @@ func TestWithoutScriptsThePageCanBeRead(t *testing.T) {
 	require.NoError(t, err)
 	p.visit("")
 	p.has("main", "The answers are worked out by a script, and none runs here.", "Air temperature", "Measured beside the part", "(−10",
-		"Mix ratio", "Where this comes from", "ASHRAE", "Mist from two-pack paint")
+		"Product 1", "Where this comes from", "ASHRAE", "Mist from two-pack paint")
+	assert.True(t, evaluate[bool](p, `document.querySelector('details:not([open]) [name="coat.1.ratio"]') !== null`), "a row's fields are gone, or fill the page")
+	assert.Less(t, evaluate[int](p, `document.documentElement.scrollHeight`), 25000, "nobody scrolls that far")
 	p.click(`.intro a[href="#example-title"]`)
 	p.waitFor("A worked example (invented)")
 	p.has("main", "Go Panel 4.6 °C above dew point", "11.33", "Cup by cup", "12:30")
@@ -121,4 +127,25 @@ func TestWithoutScriptsThePageCanBeRead(t *testing.T) {
 	assert.False(t, p.sees("#share"), "a button that does nothing")
 	p.fits()
 	p.shotWhole("no-script")
+}
+
+// Short enough for a clipboard, with a painter's name, what it rests on, and a box for each cup.
+func TestThePrintedCardIsWholeAndShort(t *testing.T) {
+	p := open(t, serve(t), "", phone)
+	p.demo()
+	assert.False(t, p.sees(".paper"), "what is for paper shows on the screen")
+	p.media("print")
+	p.waitIn("#paper-given", "Air temperature 29 °C; Relative humidity 72 %; Panel temperature 28 °C")
+	p.has("#paper-given", "Cargo-box lid, box 800 mm × 600 mm × 120 mm, 12 pieces", "Two-pack clear, 2:1+10% by volume", "Kind of gun HVLP", "Cup size 1000 mL")
+	p.has("#card", "Date Painter", "Mist from two-pack paint")
+	assert.Equal(t, 5*3+3*2+4*3, evaluate[int](p, `document.querySelectorAll(".pour-part .box").length`), "a box for each part of each cup but the lone one")
+	assert.Equal(t, 1, evaluate[int](p, `[...document.querySelectorAll(".caution")].filter((c) => c.checkVisibility() && c.innerText.includes("Mist from two-pack paint")).length`))
+	p.media("")
+	pdf, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: 8.27, PaperHeight: 11.69})
+	require.NoError(t, err)
+	pages := regexp.MustCompile(`/Type\s*/Page\b`).FindAll(pdf.Data, -1)
+	assert.LessOrEqual(t, len(pages), 3, "two are meant, and a longer answer may take a third")
+	if dir := os.Getenv("SPRAYWRIGHT_SHOTS"); dir != "" {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, "card.pdf"), pdf.Data, 0o644))
+	}
 }

@@ -37,7 +37,7 @@ func TestTypingDoesNotWaitForASlowCore(t *testing.T) {
 	assert.Contains(t, p.text(`[data-out="dew_point"]`), "9.3", "the core was meant to be slow")
 	p.waitIn(`[data-out="dew_point"]`, "13.9") // of 25 °C and 50 %
 	assert.LessOrEqual(t, evaluate[int](p, `asked`), 3, "every key asks the core anew")
-	assert.Empty(t, p.text("#notices"))
+	assert.NotContains(t, p.text("#notices"), "did not answer")
 	assert.Equal(t, "13.9", evaluate[string](p, `new Promise((done) => setTimeout(() => done(document.querySelector('[data-out="dew_point"] .num').innerText), 1000))`), "an older answer came after the last")
 }
 

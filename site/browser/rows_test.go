@@ -12,6 +12,16 @@ func names(p *tab, table string) []string {
 	return evaluate[[]string](p, `[...document.querySelectorAll('[data-table="`+table+`"] .row [data-slot="says"]')].map((e) => e.innerText.split(",")[0])`)
 }
 
+// opens opens a row and waits for its fields.
+func (p *tab) opens(row string) {
+	p.t.Helper()
+	fields := `document.querySelector('[data-row="` + row + `"] .edit [data-field]') !== null`
+	if !evaluate[bool](p, fields) {
+		p.tap(`[data-row="` + row + `"] summary`)
+	}
+	p.waitUntil(row+" is open", fields)
+}
+
 // does presses one of the buttons of an open row.
 func does(p *tab, row, button string) {
 	p.t.Helper()
@@ -25,7 +35,7 @@ func TestRowsAreAddedDuplicatedMovedAndTakenOut(t *testing.T) {
 	p := open(t, serve(t), "", phone)
 	p.demo()
 	p.has(`[data-row="part.1"]`, "Cargo-box lid, box 800 mm × 600 mm × 120 mm, 12 pieces, 0.816 m² each")
-	p.has(`[data-row="coat.4"]`, "Two-pack clear, 2:1+10% by volume, 50 µm in 2 coats")
+	p.has(`[data-row="coat.4"]`, "Two-pack clear, 2:1+10% by volume, 47 % solids, 50 µm in 2 coats")
 
 	p.tap(`[data-table="part"] .add`)
 	p.waitUntil("the new row is ready", `document.activeElement.name === "part.3.name"`)

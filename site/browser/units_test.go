@@ -56,3 +56,52 @@ func TestADemoInUSUnits(t *testing.T) {
 	p.visit("")
 	p.waitIn(`[data-out="dew_point"]`, "°F") // the switch is kept with the form
 }
+
+// A unit is one field's, in tables too: nobody measures each part with the same rule.
+func TestEachRowHasItsOwnUnits(t *testing.T) {
+	p := open(t, serve(t), "", phone)
+	p.demo()
+	p.opens("part.1")
+	p.opens("part.2")
+	p.choose("part.2.length.unit", "in")
+	p.waitIn(`[data-row="part.2"] summary`, "700 in")
+	assert.Equal(t, []string{"800", "mm"}, []string{p.value("part.1.length"), unitOf(p, "part.1.length")}, "another row has changed")
+	assert.Contains(t, p.link(), "part.2.length.unit=in")
+
+	p.tap(`[data-table="part"] .add`)
+	p.choose("part.3.shape", "flat")
+	assert.Equal(t, []string{"in", "mm"}, []string{unitOf(p, "part.3.length"), unitOf(p, "part.3.width")}, "a new row starts with the units of the row before")
+	p.enter("part.3.length", "20")
+	does(p, "part.3", "copy")
+	p.opens("part.4")
+	assert.Equal(t, "in", unitOf(p, "part.4.length"))
+	does(p, "part.3", "remove")
+	p.waitUntil("the units have moved with their row", `new URLSearchParams(location.hash.slice(1)).get("part.3.length.unit") === "in"`)
+}
+
+// Links from before, and links written by hand, give a whole column its unit.
+func TestAColumnsUnitShowsInEveryRow(t *testing.T) {
+	p := open(t, serve(t), "#part.length.unit=in&part.1.shape=tube&part.1.length=32&part.2.shape=tube&part.2.length=40&part.3.length=5&part.3.length.unit=mm", phone)
+	for _, row := range []string{"part.1", "part.2", "part.3"} {
+		p.opens(row)
+	}
+	assert.Equal(t, []string{"in", "in", "mm"}, []string{unitOf(p, "part.1.length"), unitOf(p, "part.2.length"), unitOf(p, "part.3.length")})
+	p.choose("part.2.length.unit", "mm") // the input's own unit, against the column's
+	assert.Equal(t, []string{"in", "mm"}, []string{unitOf(p, "part.1.length"), unitOf(p, "part.2.length")})
+	assert.Contains(t, p.link(), "part.2.length.unit=mm")
+}
+
+// A unit written after the number becomes the field's unit once the field is left.
+func TestAUnitWrittenAfterTheNumberIsTaken(t *testing.T) {
+	p := open(t, serve(t), "", phone)
+	p.enter("air", "72F")
+	p.waitUntil("the unit is the field's", `document.querySelector('[name="air"]').value === "72"`)
+	assert.Equal(t, "degF", unitOf(p, "air"))
+	p.choose("part.1.shape", "flat")
+	p.enter("part.1.length", "9 3/4 in")
+	p.waitUntil("the unit is the row's", `document.querySelector('[name="part.1.length"]').value === "9 3/4"`)
+	assert.Equal(t, "in", unitOf(p, "part.1.length"))
+	link := p.link()
+	assert.Contains(t, link, "air=72&air.unit=degF")
+	assert.Contains(t, link, "part.1.length=9+3/4&part.1.length.unit=in")
+}

@@ -4,6 +4,8 @@ import { list } from "./lists.js";
 import { picture } from "./picture.js";
 import { steps } from "./working.js";
 
+const longWords = 14; // characters; longer words are a sentence rather than a figure
+
 const words = { go: "Go", wait: "Wait", stop: "Stop" };
 
 export class Card {
@@ -70,6 +72,7 @@ export class Card {
     }
     fill(holder, { label: f.label, text: f.text, unit: f.unit ? "\u202f" + f.unit : "" });
     holder.classList.toggle("wordy", f.unit_id === undefined && f.text.length > 8);
+    holder.firstElementChild.classList.toggle("spoken", f.unit_id === undefined && f.text.length > longWords);
     const details = holder.querySelector("details");
     if (details?.open) this.#work(details);
   }

@@ -1,6 +1,9 @@
 // The bar at the bottom: the short answer, or what is still needed. It stays above the keypad.
 import { byId, copy, el, fill, show, slot } from "./dom.js";
 
+const longLabels = 40; // characters; longer labels leave room for two figures
+const longWords = 14; // characters; longer words may take two lines
+
 export class Bar {
   #root = byId("bar");
   #answer = this.#root.querySelector(".bar-answer");
@@ -22,8 +25,9 @@ export class Bar {
     this.#answer.hidden = !verdict && figures.length === 0;
     this.#answer.className = "bar-answer " + (verdict?.level ?? "");
     this.#verdict(verdict);
-    this.#answer.querySelector(".bar-figures").replaceChildren(...figures.map((f) =>
-      el("span", { class: "bar-figure" }, el("span", { class: "bar-label" }, f.label), " ", el("b", {}, f.text, f.unit ? el("span", { class: "unit-text" }, "\u202f" + f.unit) : ""))));
+    const long = figures.map((f) => f.label).join("").length > longLabels;
+    this.#answer.querySelector(".bar-figures").replaceChildren(...figures.slice(0, long ? 2 : 3).map((f) =>
+      el("span", { class: f.text.length > longWords ? "bar-figure wordy" : "bar-figure" }, el("span", { class: "bar-label" }, f.label), " ", el("b", {}, f.text, f.unit ? el("span", { class: "unit-text" }, "\u202f" + f.unit) : ""))));
     this.#need(report.problems.filter((p) => p.field));
   }
 

@@ -7,6 +7,7 @@ export class Form {
   touched = new Set(); // keys of fields that the person has left once
   #changed;
   #root;
+  #retyped = []; // texts with a unit written after the number, as the core has read them
 
   constructor(root, changed) {
     this.#root = root;
@@ -15,6 +16,7 @@ export class Form {
     root.addEventListener("input", (event) => this.#take(event.target));
     root.addEventListener("change", (event) => this.#left(event.target));
     root.addEventListener("focusout", (event) => this.#touch(event.target));
+    root.addEventListener("focusout", () => setTimeout(() => this.#applyRetyped()));
     root.addEventListener("keydown", (event) => this.#enter(event));
     for (const radio of unitSwitch()) radio.addEventListener("change", () => this.#switchUnits(radio.value));
   }
@@ -67,8 +69,28 @@ export class Form {
     for (const [rest, value] of taken) this.values.set(prefix + rest, value);
   }
 
+  /** Takes a unit that was written after a number for that field's unit, once the person has left the field. */
+  retype(read = []) {
+    this.#retyped = read;
+    this.#applyRetyped();
+  }
+
+  #applyRetyped() {
+    const ready = this.#retyped.filter(({ field }) => this.touched.has(field) && byId("f-" + field) && byId("f-" + field) !== document.activeElement);
+    if (ready.length === 0) return;
+    for (const { field, text, unit } of ready) {
+      const box = byId("f-" + field), select = this.#unitSelect(field);
+      if (select) select.value = unit;
+      box.value = text;
+      this.#takeValue(box);
+    }
+    this.#retyped = [];
+    this.#changed();
+  }
+
   #take(c) {
     if (!c.name) return;
+    this.#retyped = [];
     if (c.matches(".unit")) this.#takeUnit(c);
     else this.#takeValue(c);
     this.ask(c.closest(".row") ?? this.#root);
@@ -81,58 +103,53 @@ export class Form {
     if (c.value.trim() === "" || (c.value === c.dataset.default && plain)) this.values.delete(c.name);
     else this.values.set(c.name, c.value);
     // A number keeps the unit it was typed in, whatever the switch says later.
-    if (unit && this.values.has(c.name)) this.#setUnit(this.#unitKey(unit), unit);
+    if (unit && this.values.has(c.name)) this.#setUnit(unit);
   }
 
   #takeUnit(select) {
-    const key = this.#unitKey(select);
     const box = byId("f-" + select.dataset.of);
     if (box.value.trim() !== "") {
-      this.#setUnit(key, select);
+      this.#setUnit(select);
       // A figure that stood there at first is now in another unit, so it is no longer the one taken for granted.
       if (box.value !== box.dataset.default || select.value !== select.dataset.own) this.values.set(box.name, box.value);
       else this.values.delete(box.name);
     } else {
-      this.values.set(key, select.value);
+      this.values.set(select.name, select.value);
     }
-    for (const other of this.#root.querySelectorAll("select.unit")) {
-      if (this.#unitKey(other) === key) other.value = select.value;
-    }
+    // Blank fields in the rows beneath ask in the same unit.
+    for (const other of this.#root.querySelectorAll("select.unit[data-column]")) other.value = this.#unit(other);
   }
 
-  #setUnit(key, select) {
-    if (select.value === select.dataset.own) this.values.delete(key);
-    else this.values.set(key, select.value);
+  #setUnit(select) {
+    if (select.value === (this.values.get(select.dataset.column) ?? select.dataset.own)) this.values.delete(select.name);
+    else this.values.set(select.name, select.value);
   }
 
   #unitSelect(name) {
     return this.#root.querySelector(`select.unit[data-of="${CSS.escape(name)}"]`);
   }
 
-  // A link may give one cell a unit of its own; else the unit is the column's.
-  #unitKey(select) {
-    const cell = select.dataset.of + ".unit";
-    return this.values.has(cell) ? cell : select.name;
-  }
-
+  // The unit is the field's own, or the one that a link gives its whole column. A blank field in a table takes over
+  // the unit of the row before.
   #unit(select) {
-    const chosen = this.values.get(this.#unitKey(select));
-    if (chosen !== undefined) return chosen;
-    return this.values.get("units") === "us" && !this.#filled(select) ? select.dataset.us : select.dataset.own;
+    const { of, column, own, us } = select.dataset;
+    const [table, row, key] = of.split(".");
+    for (let name = of, n = Number(row); ; n--, name = `${table}.${n}.${key}`) {
+      const chosen = this.values.get(name + ".unit") ?? this.values.get(column);
+      if (chosen !== undefined) return chosen;
+      if (this.values.has(name) || this.#prefilled(select)) return own;
+      if (key === undefined || n <= 1) return this.values.get("units") === "us" ? us : own;
+    }
   }
 
-  // Whether a number stands in the field, or anywhere in its column.
-  #filled(select) {
-    const box = byId("f-" + select.dataset.of);
-    if (this.values.has(select.dataset.of) || box?.dataset.default !== undefined) return true;
-    const [table, , key] = select.dataset.of.split(".");
-    return key !== undefined && [...this.values.keys()].some((k) => k.startsWith(table + ".") && k.endsWith("." + key));
+  #prefilled(select) {
+    return byId("f-" + select.dataset.of)?.dataset.default !== undefined;
   }
 
   #switchUnits(system) {
     this.values.set("units", system);
     for (const select of this.#root.querySelectorAll("select.unit")) {
-      if (!this.#filled(select)) this.values.delete(this.#unitKey(select));
+      if (!this.values.has(select.dataset.of) && !this.#prefilled(select)) this.values.delete(select.name);
     }
     this.show();
     this.#changed();

@@ -54,7 +54,7 @@ function pour(l, make) {
     if (lines === undefined || row[0].text !== cup) {
       cup = row[0].text;
       lines = el("ol", { class: "pour-lines" });
-      box.append(el("p", { class: "cup" }, cup, el("span", { class: "cup-reads" }, l.columns.at(-1).label)), lines);
+      box.append(el("div", { class: "pour-cup" }, el("p", { class: "cup" }, cup, el("span", { class: "cup-reads" }, l.columns.at(-1).label)), lines));
     }
     const between = row.slice(2, -1).map((_, k) => make(i, k + 2));
     lines.append(el("li", { class: "pour-line", "data-line": "" }, tick(cup, row), el("span", { class: "added" }, ...between), el("span", { class: "reading" }, make(i, row.length - 1))));
@@ -68,7 +68,14 @@ function tick(cup, row) {
   const box = el("input", { type: "checkbox" });
   box.checked = ticked.has(key);
   box.addEventListener("change", () => (box.checked ? ticked.add(key) : ticked.delete(key)));
-  return el("label", { class: "pour-part" }, box, el("span", {}, row[1].text));
+  const boxes = paperBoxes(cup);
+  return el("label", { class: boxes.length > 0 ? "pour-part many" : "pour-part" }, box, ...boxes, el("span", {}, row[1].text));
+}
+
+// On paper there is a box to tick for each of the cups that a heading takes together: "cups 1 to 3".
+function paperBoxes(cup) {
+  const [, first, last] = /(\d+) to (\d+)/.exec(cup) ?? [];
+  return Array.from({ length: first ? Math.min(Number(last) - Number(first) + 1, 12) : 0 }, () => el("i", { class: "paper box" }));
 }
 
 // From, until, what, and what to mind.

@@ -1,20 +1,19 @@
 // One-line notices at the top of the page. Each stays until it is used or put away.
 import { byId, el } from "./dom.js";
 
-/** Shows a notice, with one thing to do about it if there is one. */
-export function notify(text, action, run) {
+/** Shows a notice with its buttons: what each says and does. */
+export function notify(text, actions = { Close: undefined }) {
   const box = byId("notices");
   for (const old of box.children) if (old.firstChild.textContent === text) old.remove();
-  const notice = el("p", { class: "notice" }, el("span", {}, text));
-  const button = (label, then) => {
-    const b = el("button", { type: "button", class: "plain" }, label);
-    b.addEventListener("click", () => {
+  const notice = el("p", { class: "notice" }, el("span", {}, text), " ");
+  for (const [label, run] of Object.entries(actions)) {
+    const button = el("button", { type: "button", class: "plain" }, label);
+    button.addEventListener("click", () => {
       notice.remove();
-      then?.();
+      run?.();
     });
-    return b;
-  };
-  notice.append(" ", action ? button(action, run) : "", button("Close"));
+    notice.append(button);
+  }
   box.append(notice);
   return notice;
 }

@@ -5,10 +5,12 @@ import { Core } from "./core.js";
 import { byId, show } from "./dom.js";
 import { Form } from "./form.js";
 import { notify } from "./notices.js";
+import { Keeper } from "./keeper.js";
+import { preparePaper } from "./paper.js";
 import { Problems } from "./problems.js";
-import { Table } from "./rows.js";
-import { offerSharing } from "./share.js";
-import { Keeper, opening, parse, store, write } from "./state.js";
+import { rowPattern, Table } from "./rows.js";
+import { offerSharing, whole } from "./share.js";
+import { answered, parse, store, write } from "./state.js";
 
 export class Page {
   #main;
@@ -20,6 +22,7 @@ export class Page {
   #problems;
   #bar;
   #keeper;
+  #demo; // the form of the example
   #asking = false;
   #again = false;
   #asked; // the form text of the last answer
@@ -28,22 +31,26 @@ export class Page {
     this.#main = main;
     this.#id = main.dataset.calculator;
     this.#core = new Core(main.dataset.core);
-    this.#keeper = new Keeper(this.#id, notify);
+    this.#demo = parse(byId("try").querySelector("a").hash.slice(1));
+    this.#keeper = new Keeper(this.#id, write(this.#demo), notify);
     this.#form = new Form(byId("form"), () => this.#changed());
     this.#tables = [...main.querySelectorAll("[data-table]")].map((t) => new Table(t, this.#form));
     this.#problems = new Problems(main, this.#form, this.#tables);
     this.#bar = new Bar((key) => this.#label(key), (key) => this.#problems.jump(key));
-    offerSharing(byId("share"), () => this.#keeper.flush());
+    offerSharing(byId("share"), () => this.#form.values);
     byId("empty").addEventListener("click", () => this.#replace(new Map(), "The form is empty."));
     addEventListener("hashchange", () => this.#follow());
     this.#rememberPlaces();
     main.addEventListener("click", (event) => this.#within(event));
+    preparePaper(main, () => this.#asked?.report);
   }
 
   open() {
-    const form = opening(this.#id);
+    const form = this.#keeper.open();
     if (form.size === 0 && store.get("units")) form.set("units", store.get("units"));
     this.#load(form);
+    this.#inspect(location.hash.slice(1));
+    this.#sayLinked();
     document.querySelectorAll('.top input[name="units"]').forEach((r) => r.addEventListener("change", () => store.set("units", r.value)));
   }
 
@@ -52,7 +59,7 @@ export class Page {
     this.#form.touched.clear();
     for (const table of this.#tables) table.load();
     // A fresh form starts with a row to fill in.
-    if (this.#tables[0]?.items.length === 0) this.#tables[0].add({ focus: false });
+    if (this.#tables[0]?.items.length === 0 && !this.#tables[0].optional) this.#tables[0].add({ focus: false });
     this.#form.show();
     this.#changed();
   }
@@ -60,22 +67,56 @@ export class Page {
   // Another form has been put into the address: a pasted link, the example, or the way back.
   #follow() {
     const hash = location.hash.slice(1);
-    const form = parse(hash);
+    this.#inspect(hash);
     if (hash !== "" && !hash.includes("=")) return;
-    if (write(form) === write(this.#form.values)) return;
-    this.#replace(form, "The link has filled in the form.");
+    const form = parse(hash), before = write(this.#form.values);
+    if (write(form) === before) return;
+    if (form.size === 0) this.#replace(form, "The form is empty.");
+    else this.#fromLink(form);
   }
 
   #replace(form, says) {
     const before = this.#form.values;
     this.#load(form);
-    if ([...before.keys()].some((key) => key !== "units")) notify(says, "Put mine back", () => this.#load(before));
+    if (answered(before)) notify(says, { "Put mine back": () => this.#load(before), Close: undefined });
+  }
+
+  #fromLink(form) {
+    this.#keeper.follow(write(form), write(this.#form.values));
+    this.#load(form);
+    this.#sayLinked();
+  }
+
+  // Until the person has chosen, the notice comes back with the page.
+  #sayLinked() {
+    if (!this.#keeper.linked) return;
+    const text = this.#keeper.mine;
+    const keep = () => this.#decide();
+    const putBack = () => {
+      const link = this.#form.values;
+      this.#load(parse(text));
+      this.#decide();
+      notify("Your own form is back.", { "Show the link’s again": () => this.#fromLink(link), Close: undefined });
+    };
+    notify("This form came from a link. Compare it with the data sheet before you mix.", text ? { "Keep it": keep, "Put mine back": putBack } : { Close: keep });
+  }
+
+  #decide() {
+    this.#keeper.decided();
+    this.#changed();
+    this.#sayLinked();
+  }
+
+  // Says so when not all of a link can be read. A mere place on the page is no form.
+  #inspect(hash) {
+    if (hash === "" || byId(hash)) return;
+    if (!whole(hash, parse(hash), (key) => this.#knows(key))) notify("This link is incomplete or damaged: some of it could not be read. Ask for it again.");
   }
 
   #changed() {
     const text = write(this.#form.values);
     this.#keeper.keep(text === "units=si" ? "" : text);
-    byId("try").hidden = [...this.#form.values.keys()].some((key) => key !== "units");
+    byId("try").hidden = answered(this.#form.values);
     this.#sayInvented();
     this.#ask();
   }
@@ -84,7 +125,7 @@ export class Page {
   #sayInvented() {
     const line = byId("invented");
     if (!line) return;
-    const demo = [...parse(byId("try").querySelector("a").hash.slice(1))];
+    const demo = [...this.#demo];
     const kept = demo.filter(([key, value]) => this.#form.values.get(key) === value);
     line.hidden = kept.length * 2 < demo.length;
   }
@@ -115,15 +156,24 @@ export class Page {
     this.#problems.show(report);
     this.#card.show(report);
     this.#bar.show(report, this.#card.mainFigures(report));
+    if (this.#asked.text === write(this.#form.values)) this.#form.retype(report.retyped);
   }
 
-  // What the form calls a key; a field in a closed row is known by the row's template.
+  // What the form calls a key.
   #label(key) {
-    const field = this.#form.field(key);
-    if (field) return field.dataset.label;
-    const [table, , column] = key.split(".");
+    return this.#field(key)?.dataset.label ?? key;
+  }
+
+  // The field with a key; one in a closed row is known by the row's template.
+  #field(key) {
+    const [table, n, column, ...more] = key.split(".");
     const blank = this.#main.querySelector(`[data-table="${CSS.escape(table)}"] template`)?.content;
-    return blank?.querySelector(`[data-field="${CSS.escape(`${table}.0.${column}`)}"]`)?.dataset.label ?? key;
+    if (!blank || n === undefined) return this.#form.field(key);
+    return rowPattern.test(n) && more.length === 0 ? blank.querySelector(`[data-field="${CSS.escape(`${table}.0.${column}`)}"]`) : undefined;
+  }
+
+  #knows(key) {
+    return key === "units" || key.startsWith("units.") || key.endsWith(".unit") || Boolean(this.#field(key));
   }
 
   // Links within the page move to their goal and leave the address, which holds the form, alone.

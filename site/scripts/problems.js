@@ -25,6 +25,7 @@ export class Problems {
     this.#underFields(seen);
     this.#gather(seen.filter((p) => !isMissing(p)));
     this.#places(report.places);
+    this.#card(report);
   }
 
   #underFields(problems) {
@@ -64,9 +65,16 @@ export class Problems {
         state.dataset.key = key;
         state.classList.toggle("bad", wrong > 0);
         if (n === 0) state.replaceChildren(copy("part-tick"));
-        else state.replaceChildren(String(n), el("span", { class: "unseen" }, wrong > 0 ? " to put right or fill in" : " still needed"));
+        else state.textContent = wrong > 0 ? `${wrong} wrong` : `${missing} to fill`;
       }
     }
+  }
+
+  // The card is complete once there is an answer to all of the form.
+  #card(report) {
+    const state = this.#main.querySelector('.places [data-place=""] [data-slot="state"]');
+    const answer = report.problems.length === 0 && report.figures.length > 0;
+    if (state && answer !== Boolean(state.firstChild)) state.replaceChildren(...(answer ? [copy("part-tick")] : []));
   }
 
   /** Goes to a field, opening what it stands in. */

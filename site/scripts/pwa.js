@@ -28,10 +28,11 @@ function watch(registration, container) {
   const offer = () => {
     if (!registration.waiting || !container.controller || asked) return;
     asked = true;
-    notify("A new version is ready.", "Use it", () => {
+    const use = () => {
       container.addEventListener("controllerchange", () => location.reload());
       registration.waiting?.postMessage("use");
-    });
+    };
+    notify("A new version is ready.", { "Use it": use, Close: undefined });
   };
   registration.addEventListener("updatefound", () => {
     registration.installing?.addEventListener("statechange", offer);

@@ -1,7 +1,8 @@
 // A table of the form: each row is a sentence that opens for editing in place.
 import { copy, fill } from "./dom.js";
 
-const rowPattern = /^[1-9]\d{0,4}$/; // the row numbers that the core reads
+/** The row numbers that the core reads. */
+export const rowPattern = /^[1-9]\d{0,4}$/;
 
 export class Table {
   #root;
@@ -12,6 +13,7 @@ export class Table {
 
   constructor(root, form) {
     this.key = root.dataset.table;
+    this.optional = root.dataset.optional !== undefined;
     this.#root = root;
     this.#form = form;
     this.#list = root.querySelector(".rows");

@@ -1,13 +1,19 @@
-// What the person filled in, by key, and where it is kept: in the address, and in the browser.
+// What the person filled in, by key, as text; and the small things kept in the browser.
+
+/** What a shared link calls the number of its entries. It stands at both ends and is no part of the form. */
+export const count = "fields";
 
 /** Reads a form from text such as "air=31&air.unit=degC". Anything can be read; the first of two equal keys counts. */
 export function parse(text) {
   const form = new Map();
   for (const [key, value] of new URLSearchParams(text)) {
-    if (key && value && !form.has(key)) form.set(key, value);
+    if (key && value && key !== count && !form.has(key)) form.set(key, value);
   }
   return form;
 }
+
+/** Whether a form holds more than the units to answer in. */
+export const answered = (form) => [...form.keys()].some((key) => key !== "units");
 
 // What a fragment may hold as it is (RFC 3986, 3.5), so that a person can read and edit a link.
 const readable = { "%3A": ":", "%2F": "/", "%2C": ",", "%40": "@", "%21": "!", "%24": "$", "%27": "'", "%28": "(", "%29": ")", "%3B": ";", "%7E": "~" };
@@ -48,56 +54,3 @@ export const store = {
     }
   },
 };
-
-/** The form that the page opens with: the link's, else the one kept, else an empty one. */
-export function opening(page) {
-  const link = addressed();
-  // A page that went in the middle of a number may have left its address behind what it kept.
-  const own = link === "" || link === store.get("address:" + page);
-  return parse(own ? store.get("form:" + page) : link);
-}
-
-// The form in the address, written as write does.
-const addressed = () => write(parse(location.hash.slice(1)));
-
-/** Keeps the form in the browser at once, and in the address soon: browsers limit how often that may change. */
-export class Keeper {
-  #page;
-  #address = addressed();
-  #text;
-  #timer;
-  #tell;
-  #told = false;
-
-  constructor(page, tell) {
-    this.#page = page;
-    this.#tell = tell;
-  }
-
-  keep(text) {
-    if (!store.set("form:" + this.#page, text)) this.#warn();
-    this.#text = text;
-    // Left alone while it is right, so that a link followed at this moment is not overwritten.
-    if (text !== this.#address) this.#timer ??= setTimeout(() => this.flush(), 400);
-  }
-
-  flush() {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
-    const text = this.#text;
-    if (text === undefined || text === this.#address) return;
-    try {
-      history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
-      this.#address = text;
-      store.set("address:" + this.#page, text);
-    } catch {
-      this.#warn(); // too long, or changed too often for this browser
-    }
-  }
-
-  #warn() {
-    if (this.#told) return;
-    this.#told = true;
-    this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
-  }
-}

@@ -1,5 +1,5 @@
 // The working: the steps behind a figure, each with its formula, numbers, result and source.
-import { copy, fill } from "./dom.js";
+import { copy, el, fill, slot } from "./dom.js";
 
 const main = document.querySelector("main");
 
@@ -9,9 +9,13 @@ export function steps(report, numbers) {
     const s = report.steps[n - 1];
     const item = copy("part-step");
     item.classList.add(s.kind);
-    return fill(item, { label: s.label, result: s.result, formula: s.formula, numbers: s.numbers, legend: s.legend, source: cite(s) });
+    for (const name of ["formula", "numbers", "legend"]) slot(item, name).append(...lowered(s[name]));
+    return fill(item, { label: s.label, result: s.result, source: cite(s) });
   });
 }
+
+// What stands after an underscore is set low. The build does the same for the worked example.
+const lowered = (text) => text.split(/_([\p{L}\d]+)/u).map((part, i) => (i % 2 ? el("sub", {}, part) : part)).filter((part) => part !== "");
 
 // How the project knows a source is worded by the build.
 function cite(s) {

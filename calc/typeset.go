@@ -1,0 +1,134 @@
+package calc
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// typeset writes a formula as a book prints it, with numbers in place of the names in args: "pow(D / 2, 2)" becomes
+// "(D ÷ 2)²". What is set low stands after an underscore, "ρ_2", for the page to lower.
+func typeset(formula string, args []Arg) string {
+	set := ""
+	for formula != "" {
+		var word string
+		if word, formula = nextWord(formula); word == "pow" {
+			var base, exponent string
+			base, exponent, formula = operands(formula)
+			word = factor(base, args) + raised(factor(exponent, args))
+		} else {
+			word = printed(word, args)
+		}
+		set += word
+	}
+	return set
+}
+
+// operands takes "(a, b) + c" apart into a, b and " + c".
+func operands(s string) (first, second, rest string) {
+	depth, comma := 0, 0
+	for i := range len(s) {
+		switch s[i] {
+		case '(':
+			depth++
+		case ')':
+			if depth--; depth == 0 {
+				return s[1:comma], strings.TrimSpace(s[comma+1 : i]), s[i+1:]
+			}
+		case ',':
+			if depth == 1 {
+				comma = i
+			}
+		}
+	}
+	panic("calc: a bracket is open in " + s)
+}
+
+// factor puts brackets around an expression of more than one word.
+func factor(expression string, args []Arg) string {
+	s := typeset(expression, args)
+	if _, rest := nextWord(expression); rest != "" {
+		return "(" + s + ")"
+	}
+	return s
+}
+
+// raised sets a whole exponent high; another follows a caret.
+func raised(exponent string) string {
+	high := ""
+	for _, r := range exponent {
+		switch {
+		case r == '(' || r == ')':
+		case r == '−':
+			high += "⁻"
+		case r >= '0' && r <= '9':
+			high += superscripts[r-'0']
+		default:
+			return "^" + exponent
+		}
+	}
+	return high
+}
+
+var superscripts = [...]string{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
+
+// printed is one word of a formula: the number it stands for, in brackets where it is not one sign and its digits, or
+// the word as a book has it.
+func printed(word string, args []Arg) string {
+	var number string
+	if c := word[0]; c >= '0' && c <= '9' {
+		x, _ := strconv.ParseFloat(word, 64)
+		number = strings.TrimPrefix(inPowers(x, 12), "1×")
+	}
+	for i := range args {
+		if args[i].Name == word {
+			number = inPowers(args[i].Num.V, 5)
+		}
+	}
+	switch {
+	case number == "":
+		return symbol(word)
+	case number[0] == '-':
+		return "(−" + number[1:] + ")"
+	case strings.Contains(number, "×"):
+		return "(" + number + ")"
+	}
+	return number
+}
+
+// inPowers is [significant], with a power of ten from a million up.
+//
+//go:noinline
+func inPowers(x float64, digits int) string {
+	power := 0
+	if math.Abs(x) >= 1e6 && !math.IsInf(x, 0) {
+		for ; math.Abs(x) >= 10; x /= 10 {
+			power++
+		}
+	}
+	s := significant(x, digits)
+	if power > 0 {
+		s += "×10" + raised(strconv.Itoa(power))
+	}
+	return s
+}
+
+// spelled pairs what formulas have in letters with what books print. A name may have a subscript: rho_2.
+var spelled = [...]string{
+	"*", "×", "/", "÷", "-", "−", "sqrt", "√", "log10", "log_10", "floor", "round down", "ceil", "round up", "pi", "π",
+	"alpha", "α", "beta", "β", "gamma", "γ", "delta", "δ", "epsilon", "ε", "eta", "η", "theta", "θ", "lambda", "λ",
+	"mu", "μ", "nu", "ν", "rho", "ρ", "sigma", "σ", "tau", "τ", "phi", "φ",
+}
+
+// symbol is a name, a function or a sign as a book prints it.
+//
+//go:noinline
+func symbol(word string) string {
+	name, _, _ := strings.Cut(word, "_")
+	for i := 0; i < len(spelled); i += 2 {
+		if spelled[i] == name {
+			return spelled[i+1] + word[len(name):]
+		}
+	}
+	return word
+}

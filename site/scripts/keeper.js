@@ -1,0 +1,95 @@
+// Where a form is kept: in the browser at once, and in the address, from which it can be handed on.
+import { answered, parse, store, write } from "./state.js";
+
+const addressed = () => write(parse(location.hash.slice(1)));
+
+export class Keeper {
+  #page;
+  #example; // the form of the page's own example, as text
+  #address = addressed();
+  #text;
+  #timer;
+  #tell;
+  #told = false;
+  #held = false; // the stored form could not be put aside, so nothing is stored over it
+
+  constructor(page, example, tell) {
+    this.#page = page;
+    this.#example = example;
+    this.#tell = tell;
+  }
+
+  /** The form that the page opens with: the link's, else the one kept, else an empty one. */
+  open() {
+    const link = addressed(), kept = this.#get("form");
+    // A page that went in the middle of a number may have left its address behind what it kept.
+    if (link === "" || link === this.#get("address")) return parse(kept);
+    this.follow(link, kept);
+    return parse(link);
+  }
+
+  /** A link takes the place of a form. That is put aside until the person has said which of them to keep. */
+  follow(link, before) {
+    this.#set("address", link);
+    const mine = answered(parse(before)) ? before : "";
+    if (link === before || (!mine && link === this.#example)) return;
+    const aside = this.#get("aside");
+    // Of one link after another, what was there before the first is put aside, unless a link's form has been changed.
+    const untouched = aside && (!mine || before === this.#get("link"));
+    if (!untouched) this.#held = !this.#set("aside", aside ? `#${mine}\n${aside}` : "#" + mine) && mine !== "";
+    this.#set("link", link);
+  }
+
+  /** Whether the form came by a link and the person has not yet said to keep it. */
+  get linked() {
+    return this.#get("aside") !== "";
+  }
+
+  /** The form that the link took the place of, blank for none. */
+  get mine() {
+    return this.#get("aside").split("\n")[0].slice(1);
+  }
+
+  /** The person has chosen: what was put aside last is no longer needed. */
+  decided() {
+    this.#set("aside", this.#get("aside").split("\n").slice(1).join("\n"));
+    this.#set("link", "");
+    this.#held = false;
+  }
+
+  /** Keeps a form. The address follows soon: browsers limit how often it may change. */
+  keep(text) {
+    if (this.#held || !this.#set("form", text)) this.#warn();
+    this.#text = text;
+    // Left alone while it is right, so that a link followed at this moment is not overwritten.
+    if (text !== this.#address) this.#timer ??= setTimeout(() => this.flush(), 400);
+  }
+
+  flush() {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    const text = this.#text;
+    if (text === undefined || text === this.#address) return;
+    try {
+      history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
+      this.#address = text;
+      this.#set("address", text);
+    } catch {
+      this.#warn(); // too long, or changed too often for this browser
+    }
+  }
+
+  #get(name) {
+    return store.get(`${name}:${this.#page}`);
+  }
+
+  #set(name, text) {
+    return store.set(`${name}:${this.#page}`, text);
+  }
+
+  #warn() {
+    if (this.#told) return;
+    this.#told = true;
+    this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
+  }
+}
