@@ -47,6 +47,6 @@ func (j *job) startPressures() {
 	if least.V == most.V {
 		j.Tell(startPressure, calc.Say("{p}", most.To(1, "p")))
 	} else {
-		j.Tell(startPressure, calc.Say("{low} and {high}, by product", least.To(1, "low"), most.To(1, "high")))
+		j.Tell(startPressure, calc.Say("{low} and {high}", least.To(1, "low"), most.To(1, "high")))
 	}
 }

@@ -23,7 +23,7 @@ func stands(p *tab) {
 	p.t.Helper()
 	p.waitIn("#verdict", "above dew point")
 	assert.Equal(p.t, []string{"29", "72", "28,4"}, []string{p.value("air"), p.value("humidity"), p.value("panel")})
-	p.has(`[data-row="part.1"]`, "Fork leg — left")
+	p.waitIn(`[data-row="part.1"]`, "Fork leg — left")
 }
 
 func TestAFormStandsAfterAReload(t *testing.T) {
