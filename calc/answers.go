@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"maps"
 	"slices"
 )
 
@@ -18,9 +19,16 @@ func (e *Entry) Reject(in Input, code Code, message, fix string, args ...Arg) {
 	e.w.problems = append(e.w.problems, p)
 }
 
-// Describe puts a row of a table into a sentence, shown when the row is closed.
+// Describe puts a row of a table into a sentence, shown when the row is closed. It speaks in the units that the row
+// itself was typed in, the first of each quantity.
 func (e *Entry) Describe(t Text) {
-	e.w.rows = append(e.w.rows, RowText{e.prefix[:len(e.prefix)-1], e.w.voice.say(t)})
+	v := voice{maps.Clone(e.w.voice.units)}
+	for i := len(e.inputs) - 1; i >= 0; i-- {
+		if a := e.answers[e.inputs[i].Key]; a.given && a.unit != 0 {
+			v.units[a.unit.Quantity()] = a.unit
+		}
+	}
+	e.w.rows = append(e.w.rows, RowText{e.prefix[:len(e.prefix)-1], v.say(t)})
 }
 
 // Result enters a number for an output.

@@ -114,7 +114,7 @@ func cite(s source.Source) string {
 		text += ", " + s.Place
 	}
 	// These two say in their title how they are known.
-	if s.ID == source.Definition.ID || s.ID == source.CommonPractice.ID {
+	if s.ID == source.Definition.ID || s.ID == source.CommonPractice.ID || s.ID == source.OurChoice.ID {
 		return text
 	}
 	return text + " — " + basisWords[s.Basis]

@@ -35,7 +35,7 @@ var (
 
 var (
 	strokesAdd = source.Definition.At("the films of neighbouring strokes add up")
-	evenest    = source.UniformSpeed.At("abstract: least variance, for a parabola at 29 to 31 %").By(source.Seen)
+	evenest    = source.UniformSpeed.At("abstract: least variance, for a parabola at 29 to 31 %").By(source.SecondHand)
 )
 
 func strokeOverlap(w *calc.Working) {

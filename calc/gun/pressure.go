@@ -29,7 +29,7 @@ func exponent(w *calc.Working, kind string) (m calc.Num, ok bool) {
 
 // StartPressure is the inlet pressure in psi to start from with waterborne paint, trigger pulled, from the one
 // that works (ref, psi) in air of refAir °C and refHumidity percent. The air's pressure is in Pa; kind is a key
-// of the gun's choices. It is good to ±1 psi, stands in steps of 0.5 psi, and is never above most, nor below
+// of the gun's choices. It is a first setting, not validated; it stands in steps of 0.5 psi, and is never above most, nor below
 // 20 psi or ref where that is lower. ok is false where no figure can be given (a conventional gun, saturated
 // reference air): then keep the pressure that the data sheet and the gun's sheet give.
 //
@@ -45,7 +45,7 @@ func StartPressure(w *calc.Working, kind string, ref, most calc.Num, refAir, ref
 }
 
 func follow(w *calc.Working, m, ref, now, then calc.Num) calc.Num {
-	return w.Step("Pressure that the air asks for", "P_air = P_ref / pow(max(E / E_ref, 0.01), m)", unit.PSI, lowered,
+	return w.Step("Pressure for this air, before limits", "P_air = P_ref / pow(max(E / E_ref, 0.01), m)", unit.PSI, lowered,
 		ref.V/math.Pow(math.Max(now.V/then.V, leastDrying), m.V), ref, now, then, m)
 }
 

@@ -130,6 +130,13 @@ func TestAProductOutsideItsLimitsStops(t *testing.T) {
 	assert.Contains(t, r.Verdict[0].Why, "over the limit of 420")
 }
 
+// A row is read back in the units it was typed in, whatever the next row is in.
+func TestARowSpeaksInItsOwnUnits(t *testing.T) {
+	r := Job().Run(with(demo(t), "part.2.length", "28", "part.2.length.unit", "in"))
+	assert.Contains(t, r.Rows[0].Text, "800\u202fmm")
+	assert.Contains(t, r.Rows[1].Text, "28\u202fin")
+}
+
 // Heat that the data sheet does not know must not lengthen the pot life.
 func TestAPotLifeTooFarFromItsSheetIsRefusedInTheHeat(t *testing.T) {
 	hot := with(demo(t), "coat.1.pot_life_second", "", "coat.1.pot_life_second_at", "", "air", "36", "humidity", "40", "coat.1.air_highest", "40")
