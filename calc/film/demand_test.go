@@ -8,8 +8,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"spraywright/calc"
 	"spraywright/calc/film"
+	"spraywright/calc/internal/ask"
 )
 
 func toMix(demand, losses, filmSpread, transferSpread, confidence float64) (amount, leftover float64) {
@@ -115,17 +115,8 @@ func TestPaintNeededGrowsWithParts(t *testing.T) {
 		form["count"] = n
 		report := film.PaintNeeded().Run(form)
 		assert.Empty(t, report.Problems)
-		amount := figure(report, "amount")
+		amount := ask.Value(t, report, "amount")
 		assert.Greater(t, amount, last)
 		last = amount
 	}
-}
-
-func figure(r calc.Report, key string) float64 {
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	return math.NaN()
 }

@@ -10,6 +10,7 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/film"
+	"spraywright/calc/internal/ask"
 )
 
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
@@ -26,8 +27,8 @@ func TestCoverageLeftUndoesDemand(t *testing.T) {
 		report := film.CoverageLeft().Run(calc.Form{"paint_left": plain(demand), "losses": "0", "volume_solids": plain(vs), "dry_film": plain(dft),
 			"transfer_efficiency": plain(te), "area": plain(area)})
 		assert.Empty(t, report.Problems)
-		assert.InEpsilon(t, area, figure(report, "area_covered"), 1e-9)
-		assert.InEpsilon(t, dft, figure(report, "film_there"), 1e-9)
+		assert.InEpsilon(t, area, ask.Value(t, report, "area_covered"), 1e-9)
+		assert.InEpsilon(t, dft, ask.Value(t, report, "film_there"), 1e-9)
 	}
 }
 
@@ -36,13 +37,13 @@ func TestFilmAndTransferUndoEachOther(t *testing.T) {
 	for range 300 {
 		form := calc.Form{"find_out": "film", "used_by": "volume", "paint_used": plain(between(r, 10, 5000)), "area": plain(between(r, 0.5, 40)),
 			"volume_solids": plain(between(r, 10, 90)), "transfer_efficiency": plain(between(r, 5, 99))}
-		made := figure(film.FilmFromPaint().Run(form), "film_made")
+		made := ask.Value(t, film.FilmFromPaint().Run(form), "film_made")
 		if made < 1 || made > 5000 {
 			continue
 		}
 		form["find_out"], form["film_measured"] = "transfer", plain(made)
 		te, _ := strconv.ParseFloat(form["transfer_efficiency"], 64)
-		assert.InEpsilon(t, te, figure(film.FilmFromPaint().Run(form), "transfer_found"), 1e-9)
+		assert.InEpsilon(t, te, ask.Value(t, film.FilmFromPaint().Run(form), "transfer_found"), 1e-9)
 	}
 }
 
@@ -83,7 +84,7 @@ func TestRoundBlendAgainstRings(t *testing.T) {
 			at := (float64(i) + 0.5) / float64(n)
 			sum += 2 * math.Pi * (c.d/2 + at*c.b) * (1 - at) * c.b / float64(n)
 		}
-		assert.InEpsilon(t, sum/1e6, figure(report, "full_film_area"), 1e-7)
-		assert.Less(t, figure(report, "full_film_area"), figure(report, "area_touched"))
+		assert.InEpsilon(t, sum/1e6, ask.Value(t, report, "full_film_area"), 1e-7)
+		assert.Less(t, ask.Value(t, report, "full_film_area"), ask.Value(t, report, "area_touched"))
 	}
 }

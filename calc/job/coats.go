@@ -59,6 +59,9 @@ func (j *job) readCoats() {
 	}
 }
 
+// told is the cell that names the product in a list.
+func (c *coat) told() calc.Cell { return calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))) }
+
 func coatsInWords(n int) string {
 	if n == 1 {
 		return "1 coat"
@@ -106,7 +109,7 @@ func (c *coat) check(j *job) bool {
 	if recoat, flash := c.Given(field.LatestRecoat), c.Given(field.Flash); recoat.Given() && recoat.V*60 <= flash.V {
 		reject(field.LatestRecoat, calc.Impossible, "comes before the flash-off of {flash} is over", "Check both on the data sheet", flash.As("flash"))
 	}
-	if c.colour != "" && j.Ready(placeParts) && !j.areaOf(c.colour).Given() {
+	if c.colour != "" && j.Ready(placeParts) && !j.hasColour(c.colour) {
 		reject(field.OnColour, calc.Impossible, "fits no part; the parts are {colours}", "Write it as in the parts table, or leave it blank",
 			calc.Words(orNone(j.colours()), "colours"))
 	}

@@ -117,7 +117,9 @@ func (r recipe) one(most float64, coat int, left float64) (cup, int, float64) {
 func (j *job) amounts() {
 	fits := true
 	for _, c := range j.coats {
-		c.area = j.areaOf(c.colour)
+		if c.area = j.whole; c.colour != "" {
+			c.area = j.areaOf(c.colour)
+		}
 		c.demand = film.Demand(j.Working, c.area, c.dryFilm, c.solids, j.gun.transfer)
 		fits = c.amount(j) && fits
 	}
@@ -128,7 +130,7 @@ func (j *job) amounts() {
 	for _, c := range j.coats {
 		all, spare = j.sum("Mixed so far", unit.Millilitre, all, c.mix), j.sum("Left over so far", unit.Millilitre, spare, c.left)
 		n := j.Model("Cups", "as many as fill no cup over and leave none past its pot life", unit.One, source.Definition, float64(len(c.cups)), c.mix.As("V"))
-		j.List(amounts, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(c.area), calc.Of(c.demand), calc.Of(c.mix), calc.Of(c.left), calc.Of(n))
+		j.List(amounts, c.told(), calc.Of(c.area), calc.Of(c.demand), calc.Of(c.mix), calc.Of(c.left), calc.Of(n))
 	}
 	j.Result(toMixAll, all)
 	j.Result(leftOver, spare)
@@ -189,7 +191,7 @@ func (c *coat) tooMany(j *job, r recipe) {
 		c.Reject(potLife, calc.Impossible, "is too short today, {pot}: more than {most} cups would be needed", "Use a slower hardener, a larger delivery, or wait for a cooler hour",
 			c.pot.To(0, "pot"), calc.N(mostCups, unit.One).To(0, "most"))
 	default:
-		j.Reject(field.CupSize.In(placeGun), calc.Impossible, "would need more than {most} cups of {name}", "Check the parts, or use a larger cup",
+		j.Reject(field.CupSize, calc.Impossible, "would need more than {most} cups of {name}", "Check the parts, or use a larger cup",
 			calc.N(mostCups, unit.One).To(0, "most"), calc.Words(c.name, "name"))
 	}
 }

@@ -17,7 +17,7 @@ func (j *job) filmOfCoats() {
 		c.comb = wets
 		exact, whole := gun.Passes(j.Working, c.wet, perPass)
 		speed := gun.SpeedFor(j.Working, g.delivery, g.transfer, g.fan, g.overlap, c.wet, whole)
-		j.List(films, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))),
+		j.List(films, c.told(),
 			calc.Of(c.wet), calc.Of(wets), calc.Of(not), calc.Of(exact), calc.Of(whole), calc.Of(speed), calc.Of(gap))
 	}
 }

@@ -31,6 +31,7 @@ func Job() *calc.Calculator {
 type job struct {
 	*calc.Working
 	parts []part
+	whole calc.Num // area of all parts, m²
 	coats []*coat
 	air   today
 	gun   tools
@@ -71,6 +72,7 @@ func work(w *calc.Working) {
 	if w.Ready(placeParts, placeCoats, placeGun, placeAir) {
 		j.amounts()
 	}
+	// Asked again, because there may be a product that no cups can hold.
 	if w.Ready(placeParts, placeCoats, placeGun, placeAir) {
 		j.vocAndCost()
 		j.callSheet()
@@ -79,7 +81,7 @@ func work(w *calc.Working) {
 }
 
 func (j *job) readGun() {
-	g := func(in calc.Input) calc.Num { return j.Given(in) }
+	g := j.Given
 	j.gun = tools{
 		delivery: g(field.Delivery), fan: g(field.FanWidth), distance: g(field.GunDistance), speed: g(field.GunSpeed),
 		overlap: g(field.Overlap), transfer: g(field.TransferEfficiency), trigger: g(field.TriggerShare),
@@ -89,11 +91,11 @@ func (j *job) readGun() {
 		mixTime: g(field.MixTime), rinseTime: g(field.RinseTime),
 	}
 	if j.gun.pressure.V > j.gun.most.V {
-		j.Reject(field.Pressure.In(placeGun), calc.Impossible, "is above the gun's rated highest pressure, {most}", "Never run a gun above its rating; check both",
+		j.Reject(field.Pressure, calc.Impossible, "is above the gun's rated highest pressure, {most}", "Never run a gun above its rating; check both",
 			j.gun.most.As("most"))
 	}
 	if j.gun.losses.V >= j.gun.cupSize.V {
-		j.Reject(field.Losses.In(placeGun), calc.Impossible, "is as much as the cup holds, {cup}", "Check both", j.gun.cupSize.As("cup"))
+		j.Reject(field.Losses, calc.Impossible, "is as much as the cup holds, {cup}", "Check both", j.gun.cupSize.As("cup"))
 	}
 }
 

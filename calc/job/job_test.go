@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
+	"spraywright/calc/internal/ask"
 )
 
 // demo is the invented job of the workshop.
@@ -44,16 +45,6 @@ func list(r calc.Report, key string) []map[string]calc.Figure {
 		}
 	}
 	return rows
-}
-
-func figure(t testing.TB, r calc.Report, key string) float64 {
-	for _, f := range r.Figures {
-		if f.Key == key {
-			return f.Value
-		}
-	}
-	t.Fatalf("no %s", key)
-	return 0
 }
 
 func TestTheDemoHasACard(t *testing.T) {
@@ -193,7 +184,7 @@ func TestMoreAreaTakesMorePaint(t *testing.T) {
 		few, many := Job().Run(with(demo(t), "part.1.count", strconv.Itoa(n))), Job().Run(with(demo(t), "part.1.count", strconv.Itoa(n+1+r.IntN(9))))
 		require.Empty(t, few.Problems)
 		require.Empty(t, many.Problems)
-		assert.Greater(t, figure(t, many, "to_mix_all"), figure(t, few, "to_mix_all"))
-		assert.Greater(t, figure(t, many, "emitted_all"), figure(t, few, "emitted_all"))
+		assert.Greater(t, ask.Value(t, many, "to_mix_all"), ask.Value(t, few, "to_mix_all"))
+		assert.Greater(t, ask.Value(t, many, "emitted_all"), ask.Value(t, few, "emitted_all"))
 	}
 }

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"slices"
 	"strings"
 
 	"spraywright/calc"
@@ -33,7 +34,8 @@ func (j *job) readParts() {
 		j.parts = append(j.parts, part{row.Words(field.PartName), fold(row.Words(field.Colour)), all})
 	}
 	if j.Ready(placeParts) {
-		j.Result(areaAll, j.areaOf(""))
+		j.whole = j.areaOf("")
+		j.Result(areaAll, j.whole)
 	}
 }
 
@@ -44,15 +46,16 @@ func fold(s string) string { return strings.ToLower(strings.TrimSpace(s)) }
 func (j *job) areaOf(colour string) calc.Num {
 	var sum calc.Num
 	for _, p := range j.parts {
-		switch {
-		case colour != "" && p.colour != colour:
-		case !sum.Given():
-			sum = p.area
-		default:
-			sum = j.Step("Area so far", "A = A_1 + A_2", unit.SquareMetre, source.Definition, sum.V+p.area.V, sum, p.area)
+		if colour == "" || p.colour == colour {
+			sum = j.sum("Area so far", unit.SquareMetre, sum, p.area)
 		}
 	}
 	return sum
+}
+
+// hasColour reports whether any part has a colour.
+func (j *job) hasColour(colour string) bool {
+	return slices.ContainsFunc(j.parts, func(p part) bool { return p.colour == colour })
 }
 
 // colours lists the colours that parts have, in the order of the table.

@@ -36,7 +36,7 @@ func (j *job) startPressures() {
 				p, why = adjusted, calc.Say("As at {t} and {rh}", ordinary...)
 			}
 		}
-		j.List(pressures, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(p), calc.Of(j.gun.most), calc.Told(why))
+		j.List(pressures, c.told(), calc.Of(p), calc.Of(j.gun.most), calc.Told(why))
 		if !least.Given() || p.V < least.V {
 			least = p
 		}

@@ -23,6 +23,7 @@ type event struct {
 // A sheet lays the events of the job out in time: one painter, products in the order of the table.
 type sheet struct {
 	*job
+	start  int // minutes after midnight
 	events []event
 	free   calc.Num   // when the painter is
 	ready  []calc.Num // when each part may be sprayed again
@@ -32,7 +33,7 @@ type sheet struct {
 
 func (j *job) callSheet() {
 	zero := j.Constant("Start of the first mixing", unit.Minute, source.Definition, 0)
-	s := &sheet{job: j, free: zero}
+	s := &sheet{job: j, start: j.startClock(), free: zero}
 	for range j.parts {
 		s.ready, s.last = append(s.ready, zero), append(s.last, sprayed{})
 	}
@@ -43,7 +44,7 @@ func (j *job) callSheet() {
 	for _, r := range s.ready {
 		end = s.later("All parts ready", end, r)
 	}
-	start := j.startClock()
+	start := s.start
 	j.Result(takes, end)
 	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
@@ -136,7 +137,7 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 	}
 	if c.pot.Given() {
 		e.useBy = s.after("Use the cup by", start, c.pot)
-		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(deadline(s.startClock(), e.useBy)), "t"), e.useBy.As("by"))
+		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(deadline(s.start, e.useBy)), "t"), e.useBy.As("by"))
 	}
 	if last := len(c.cups) - 1; last > 0 && k == last {
 		e.mind = calc.Say("{by}. First see how far the others went: on average {left} would be left over", calc.Words(s.Voiced(e.mind), "by"), c.left.To(0, "left"), e.useBy.As("use"))

@@ -21,7 +21,7 @@ func (j *job) todaysTimes() {
 			}
 			c.recoat = cure.LatestRecoat(j.Working, stated, at, j.air.Panel)
 		}
-		j.List(times, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))),
+		j.List(times, c.told(),
 			calc.Of(c.pot), calc.Of(c.potMost), calc.Of(c.flash), calc.Of(c.flashMost), calc.Of(c.recoat))
 	}
 }

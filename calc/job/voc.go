@@ -21,17 +21,15 @@ func (j *job) vocAndCost() {
 	for _, c := range j.coats {
 		mass := voc.Emitted(j.Working, c.mix, c.materialVOC(j))
 		limit, says := j.limit(c)
-		paid := c.cost(j)
+		paid := c.cost(j, "Cost of what is mixed", c.mix)
 		out = j.sum("Solvent so far", unit.Gram, out, mass)
 		if !paid.Given() {
 			unpriced = append(unpriced, c.name)
 		} else {
 			cost = j.sum("Cost so far", unit.PlainMoney, cost, paid)
-			spare := j.Step("Cost of the left-over", "c = p * V / 1000", unit.PlainMoney, source.Definition, c.Given(field.Price).V*c.left.V/1000,
-				c.Given(field.Price), c.left)
-			waste = j.sum("Cost of left-over so far", unit.PlainMoney, waste, spare)
+			waste = j.sum("Cost of left-over so far", unit.PlainMoney, waste, c.cost(j, "Cost of the left-over", c.left))
 		}
-		j.List(vocs, calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))), calc.Of(c.Given(field.VOC)), calc.Of(limit), calc.Told(says), calc.Of(mass), calc.Of(paid))
+		j.List(vocs, c.told(), calc.Of(c.Given(field.VOC)), calc.Of(limit), calc.Told(says), calc.Of(mass), calc.Of(paid))
 	}
 	if lost := j.Given(field.CleanerLost); lost.Given() {
 		out = j.sum("Solvent with cleaning", unit.Gram, out, lost)
@@ -42,10 +40,9 @@ func (j *job) vocAndCost() {
 	case unpriced != nil:
 		j.Caution("No price is entered for {names}, so the cost of the job is left out.", calc.Words(strings.Join(unpriced, ", "), "names"))
 	default:
-		a := j.areaOf("")
 		j.Result(costAll, cost)
 		j.Result(costWaste, waste)
-		j.Result(costArea, j.Step("Cost of a square metre", "c = C / A", unit.PricePerSquareMetre, source.Definition, cost.V/a.V, cost, a))
+		j.Result(costArea, j.Step("Cost of a square metre", "c = C / A", unit.PricePerSquareMetre, source.Definition, cost.V/j.whole.V, cost, j.whole))
 	}
 }
 
@@ -66,13 +63,13 @@ func (c *coat) materialVOC(j *job) calc.Num {
 	return voc.Actual(j.Working, stated, c.Given(waterShare))
 }
 
-// cost is what the mixed amount costs; not given where no price is.
-func (c *coat) cost(j *job) calc.Num {
+// cost is what so many mL of the mix cost; not given where no price is.
+func (c *coat) cost(j *job, label string, volume calc.Num) calc.Num {
 	price := c.Given(field.Price)
 	if !price.Given() {
 		return price
 	}
-	return j.Step("Cost of what is mixed", "c = p * V / 1000", unit.PlainMoney, source.Definition, price.V*c.mix.V/1000, price, c.mix)
+	return j.Step(label, "c = p * V / 1000", unit.PlainMoney, source.Definition, price.V*volume.V/1000, price, volume)
 }
 
 // limit finds what the chosen table allows for this product, and rules on it.
