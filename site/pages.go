@@ -25,6 +25,7 @@ type page struct {
 	File, Title, Description string
 	Name                     string // the calculator's ID, or the page's own name
 	Units                    bool   // has the units switch and the share button
+	Module                   string // the script that works the page, where it is no calculator's
 	Modules                  []string
 	Body                     template.HTML
 }
@@ -43,7 +44,7 @@ type renderer struct {
 
 // addPages renders every page.
 func addPages(site bundle, testdata fs.FS) error {
-	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "basis": func() map[source.Basis]string { return basisWords }}).
+	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "t": func(text string) string { return text }, "basis": func() map[source.Basis]string { return basisWords }}).
 		ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err
@@ -71,6 +72,9 @@ func addPages(site bundle, testdata fs.FS) error {
 		page
 		data any
 	}{
+		{page{Name: "shelf", Title: "Shelf", Description: "Data sheets, guns, booths and shop settings that fill your forms", Module: "shelf"}, nil},
+		{page{Name: "timers", Title: "Timers", Description: "Flash-off, pot life, recoat and bake, several at once", Module: "timers"}, nil},
+		{page{Name: "log", Title: "Mix log", Description: "What was mixed, by day and month, with its VOC", Module: "log"}, nil},
 		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Topics()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},

@@ -12,7 +12,9 @@ import (
 	"spraywright/calc/job"
 	"spraywright/calc/mixing"
 	"spraywright/calc/money"
+	"spraywright/calc/record"
 	"spraywright/calc/settings"
+	"spraywright/calc/shelf"
 	"spraywright/calc/supply"
 	"spraywright/calc/vent"
 	"spraywright/calc/viscosity"
@@ -74,8 +76,16 @@ func Booth() Core {
 	}}
 }
 
+// Shelf is the core of what is kept.
+func Shelf() Core {
+	return Core{"shelf", []Topic{
+		{"shelf", "Shelf", shelf.Calculators},
+		{"record", "Records", record.Calculators},
+	}}
+}
+
 // Cores lists every core. What calls it holds every calculator.
-func Cores() []Core { return []Core{Job(), Bench(), Booth()} }
+func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf()} }
 
 // Topics is the whole menu.
 func Topics() []Topic {

@@ -12,9 +12,14 @@ for (const radio of document.querySelectorAll('#themes input')) {
   });
 }
 
-const main = document.querySelector("main[data-calculator]");
-if (main) {
+const main = document.querySelector("main");
+if (main.dataset.calculator) {
   const { Page } = await import("./page.js");
+  const { attach } = await import("./extras.js");
+  attach(main);
   new Page(main).open();
 }
+// Other pages that do something name their module, which exports open(main).
+const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js") };
+await pages[main.dataset.module]?.().then((module) => module.open(main));
 keepOffline();

@@ -42,6 +42,7 @@ export class Page {
     addEventListener("hashchange", () => this.#follow());
     this.#rememberPlaces();
     main.addEventListener("click", (event) => this.#within(event));
+    main.addEventListener("fill", ({ detail }) => this.#fill(detail));
     preparePaper(main, () => this.#asked?.report);
   }
 
@@ -79,6 +80,17 @@ export class Page {
     const before = this.#form.values;
     this.#load(form);
     if (answered(before)) notify(says, { "Put mine back": () => this.#load(before), Close: undefined });
+  }
+
+  // Puts values from elsewhere into the form: texts by key, blank to clear one.
+  #fill({ values, says }) {
+    const before = this.#form.values, form = new Map(before);
+    for (const [key, text] of values) {
+      if (text) form.set(key, text);
+      else form.delete(key);
+    }
+    this.#load(form);
+    notify(says, { Undo: () => this.#load(before), Close: undefined });
   }
 
   #fromLink(form) {
@@ -157,6 +169,7 @@ export class Page {
     this.#card.show(report);
     this.#bar.show(report, this.#card.mainFigures(report));
     if (this.#asked.text === write(this.#form.values)) this.#form.retype(report.retyped);
+    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report } }));
   }
 
   // What the form calls a key.

@@ -1,0 +1,118 @@
+// Records kept in the browser: profiles, timers, the log. Where storage is refused they are kept in memory, and kept()
+// says so. A record is a plain object with an id; each write gives it the next rev, and a write that starts from
+// an older rev than the stored one is refused, so that two tabs never overwrite each other unseen.
+
+const name = "spraywright";
+const version = 1;
+const kinds = { profile: ["kind"], timer: [], mix: ["day"] }; // the stores and what they are searched by
+
+let opened;
+const memory = new Map(Object.keys(kinds).map((kind) => [kind, new Map()]));
+const watchers = new Set();
+const channel = globalThis.BroadcastChannel && new BroadcastChannel("spraywright:records");
+if (channel) channel.onmessage = ({ data }) => tell(data);
+
+/** Another tab has changed the record since it was read here. */
+export class Conflict extends Error {}
+
+const done = (request) => new Promise((resolve, reject) => {
+  request.onsuccess = () => resolve(request.result);
+  request.onerror = () => reject(request.error);
+});
+
+function open() {
+  opened ??= new Promise((resolve) => {
+    let request;
+    try {
+      request = indexedDB.open(name, version);
+    } catch {
+      return resolve(undefined);
+    }
+    request.onupgradeneeded = () => {
+      for (const [kind, keys] of Object.entries(kinds)) {
+        if (request.result.objectStoreNames.contains(kind)) continue;
+        const store = request.result.createObjectStore(kind, { keyPath: "id" });
+        for (const key of keys) store.createIndex(key, key);
+      }
+    };
+    request.onsuccess = () => {
+      request.result.onversionchange = () => request.result.close(); // a newer page may upgrade
+      request.result.onclose = () => { opened = undefined; };
+      resolve(request.result);
+    };
+    request.onerror = request.onblocked = () => resolve(undefined);
+  });
+  return opened;
+}
+
+/** Whether records outlive the page. */
+export const kept = async () => Boolean(await open());
+
+/** Every record of a kind, or those whose key lies between two values, both included. */
+export async function all(kind, key, from, to) {
+  const d = await open();
+  if (!d) return [...memory.get(kind).values()].filter((r) => !key || (r[key] >= from && r[key] <= to)).map((r) => structuredClone(r));
+  const store = d.transaction(kind).objectStore(kind);
+  return done(key ? store.index(key).getAll(IDBKeyRange.bound(from, to)) : store.getAll());
+}
+
+/** One record, or undefined. */
+export async function get(kind, id) {
+  const d = await open();
+  if (!d) return structuredClone(memory.get(kind).get(id));
+  return done(d.transaction(kind).objectStore(kind).get(id));
+}
+
+/** Writes records, all or none, and returns them as stored. It rejects with a Conflict, or as storage fails. */
+export async function put(kind, ...records) {
+  return write(kind, async (find, set) => Promise.all(records.map(async (record) => {
+    const old = await find(record.id);
+    if (old && old.rev !== record.rev) throw new Conflict(record.id);
+    const next = { ...record, rev: (old?.rev ?? 0) + 1, at: Date.now() };
+    set(next);
+    return next;
+  })));
+}
+
+/** Removes records. */
+export const remove = (kind, ...ids) => write(kind, async (_, __, drop) => ids.forEach(drop));
+
+async function write(kind, change) {
+  const d = await open();
+  let result;
+  if (d) {
+    const transaction = d.transaction(kind, "readwrite", { durability: "strict" });
+    const store = transaction.objectStore(kind);
+    const finished = new Promise((resolve, reject) => {
+      transaction.oncomplete = resolve;
+      transaction.onabort = () => reject(transaction.error ?? new Error("aborted"));
+    });
+    finished.catch(() => {}); // told below
+    try {
+      result = await change((id) => done(store.get(id)), (r) => store.put(r), (id) => store.delete(id));
+    } catch (error) {
+      transaction.abort();
+      throw error;
+    }
+    await finished;
+  } else {
+    const m = memory.get(kind);
+    result = await change(async (id) => m.get(id), (r) => m.set(r.id, structuredClone(r)), (id) => m.delete(id));
+  }
+  tell(kind);
+  channel?.postMessage(kind);
+  return result;
+}
+
+/** Calls f with the kind whenever records have changed, here or in another tab. */
+export function watch(f) {
+  watchers.add(f);
+  return () => watchers.delete(f);
+}
+
+function tell(kind) {
+  for (const f of watchers) f(kind);
+}
+
+/** A fresh id; later ones sort after earlier ones. */
+export const freshId = () => Date.now().toString(36).padStart(9, "0") + Math.random().toString(36).slice(2, 8);

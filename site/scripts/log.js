@@ -1,0 +1,2 @@
+// The mix log.
+export function open() {}

@@ -1,0 +1,2 @@
+// Timers.
+export function open() {}
