@@ -3,16 +3,19 @@ package calc
 import (
 	"maps"
 	"slices"
+	"strings"
+
+	"spraywright/calc/unit"
 )
 
-// Reject says what is wrong with an answer that can be read, in the light of the others.
-func (e *Entry) Reject(in Input, code Code, message, fix string, args ...Arg) {
+// Reject says what is wrong with an answer that can be read, in the light of the others. The message follows the
+// input's label.
+func (e *Entry) Reject(in Input, code Code, message, fix Phrase, args ...Arg) {
 	if asked := find(e.inputs, in.Key); asked != nil {
 		in = *asked // as this form words and places it
 	}
-	args = append(args, Words(in.Label, "label"))
-	say := e.w.voice.say
-	p := Problem{Field: e.prefix + in.Key, Place: in.Place, Row: e.name, Code: code, Message: say(Say("{label} "+message, args...)), Fix: say(Say(fix, args...))}
+	v := e.w.voice
+	p := Problem{Field: e.prefix + in.Key, Place: string(in.Place), Row: e.name, Code: code, Message: v.label(e.table()+in.Key, in.Label) + " " + v.say(Say(message, args...)), Fix: v.say(Say(fix, args...))}
 	if e.name != "" {
 		p.Place = e.place
 	}
@@ -22,7 +25,8 @@ func (e *Entry) Reject(in Input, code Code, message, fix string, args ...Arg) {
 // Describe puts a row of a table into a sentence, shown when the row is closed. It speaks in the units that the row
 // itself was typed in, the first of each quantity.
 func (e *Entry) Describe(t Text) {
-	v := voice{maps.Clone(e.w.voice.units)}
+	v := e.w.voice
+	v.units = maps.Clone(v.units)
 	for i := len(e.inputs) - 1; i >= 0; i-- {
 		if a := e.answers[e.inputs[i].Key]; a.given && a.unit != 0 {
 			v.units[a.unit.Quantity()] = a.unit
@@ -45,8 +49,9 @@ func (w *Working) Tell(out Output, t Text) {
 
 // A Cell is one place in a list: a number or a sentence.
 type Cell struct {
-	Num  Num
-	Text *Text
+	Num   Num
+	Text  *Text
+	timer *Timer
 }
 
 // Of is a cell holding a number.
@@ -68,6 +73,7 @@ func (w *Working) List(out Output, cells ...Cell) {
 		} else {
 			row[i] = w.figure(out.Columns[i], c.Num)
 		}
+		row[i].timer = c.timer
 	}
 	w.lists[out.Key] = append(w.lists[out.Key], row)
 }
@@ -78,10 +84,17 @@ func (w *Working) Judge(level Level, why, do Text) {
 }
 
 // Caution adds a warning that depends on the numbers. The same one is shown once.
-func (w *Working) Caution(template string, args ...Arg) {
-	if s := w.voice.say(Say(template, args...)); !slices.Contains(w.cautions, s) {
-		w.cautions = append(w.cautions, s)
+func (w *Working) Caution(template Phrase, args ...Arg) {
+	text, first := strings.CutPrefix(string(template), First)
+	s := w.voice.say(Text{Phrase(text), args})
+	if slices.Contains(w.cautions, s) {
+		return
 	}
+	at := len(w.cautions)
+	if first {
+		at = 0
+	}
+	w.cautions = slices.Insert(w.cautions, at, s)
 }
 
 // Draw adds a picture.
@@ -89,5 +102,17 @@ func (w *Working) Caution(template string, args ...Arg) {
 //go:noinline
 func (w *Working) Draw(p Picture) { w.pictures = append(w.pictures, p) }
 
-// Voiced words a sentence in the reader's units, for labels in pictures.
+// UnitFor is the unit in which the person reads a quantity that is worked out in own.
+func (w *Working) UnitFor(own unit.Unit) unit.Unit { return w.voice.unitFor(own) }
+
+// Voiced words a sentence in the reader's language and units, for labels in pictures.
 func (w *Working) Voiced(t Text) string { return w.voice.say(t) }
+
+// Named words a label that depends on the form, such as one that names a product. Without a working the label does not
+// matter.
+func (w *Working) Named(template Phrase, args ...Arg) Phrase {
+	if w == nil {
+		return template
+	}
+	return Phrase(w.voice.say(Text{template, args}))
+}

@@ -12,13 +12,13 @@ import (
 // A Calculator is one page of the site.
 type Calculator struct {
 	ID       string // page address and test data file; never changed once published
-	Title    string // what a menu calls it
-	Question string // the question it answers, as a painter would ask it
-	Range    string // where it holds and where it refuses, in one or two sentences
+	Title    Phrase // what a menu calls it
+	Question Phrase // the question it answers, as a painter would ask it
+	Range    Phrase // where it holds and where it refuses, in one or two sentences
 	Inputs   []Input
 	Outputs  []Output
 	Work     func(*Working)
-	Cautions []string // always shown
+	Cautions []Phrase // always shown
 
 	// InStages lets Work run while some inputs still have problems. Work then asks Ready for each place
 	// before it reads anything from it, and leaves out the outputs it cannot give yet.
@@ -27,21 +27,24 @@ type Calculator struct {
 	// Arithmetic marks a calculator that rests on proportion alone, so that its check values may be worked
 	// by hand instead of copied from print.
 	Arithmetic bool
+
+	Mistakes []Mistake // that people make with it, besides those that any calculator invites
 }
 
 // An Input is one thing the form asks for: a number when Unit is set, one of Choices, a table when Rows is
 // set, and otherwise a few words.
 type Input struct {
 	Key      string // name in forms, links and test data; means the same in every calculator; never changed once published
-	Place    string // the part of the form it stands in; blank where the form has only one
-	Heading  string // starts a group of fields under this heading
-	Label    string // sentence case, no colon
-	Help     string // one short sentence: where to read it off
+	Place    Phrase // the part of the form it stands in; blank where the form has only one
+	Heading  Phrase // starts a group of fields under this heading
+	Label    Phrase // sentence case, no colon
+	Help     Phrase // one short sentence: where to read it off
 	Symbol   string // its letter in formulas
 	Unit     unit.Unit
 	Offered  []unit.Unit               // units a person may type it in, when not all of the quantity's
 	Limits   Range                     // in Unit, both ends allowed
 	Whole    bool                      // whole numbers only
+	Step     float64                   // in Unit: what a painter nudges it by; 1, 2 or 5 times a power of ten
 	Example  float64                   // in Unit: a likely value, for help, error texts and tests
 	Prefill  bool                      // starts with Example; only where leaving it is safe
 	Optional bool                      // may stay blank; Given then returns a blank Num, Rows none
@@ -50,12 +53,15 @@ type Input struct {
 	Check    func(words string) *Fault // what is wrong with the words, or nil
 	When     *When                     // asked only then
 	Rows     []Input                   // the columns, when the input is a table
-	RowName  string                    // what one row is called, in lower case: "part"
-	Most     int                       // most rows
+	RowName  Phrase                    // what one row is called, in lower case: "part"
+	Most     int                       // most rows; of words, most bytes where a link may be that long, otherwise 200
 }
 
 // A Choice is one answer to an input that offers a list.
-type Choice struct{ Key, Label string }
+type Choice struct {
+	Key   string
+	Label Phrase
+}
 
 // A When limits an input to forms, or rows, where another input has one of these choices.
 type When struct {
@@ -74,12 +80,12 @@ func (in Input) If(key string, choices ...string) Input {
 // In puts an input in a place of the form.
 //
 //go:noinline
-func (in Input) In(place string) Input { in.Place = place; return in }
+func (in Input) In(place Phrase) Input { in.Place = place; return in }
 
 // Under starts a group of fields under a heading.
 //
 //go:noinline
-func (in Input) Under(heading string) Input { in.Heading = heading; return in }
+func (in Input) Under(heading Phrase) Input { in.Heading = heading; return in }
 
 // Maybe makes an input one that may stay blank.
 //
@@ -92,7 +98,13 @@ func (in Input) Maybe() Input { in.Optional = true; return in }
 func (in Input) Filled(x float64) Input { in.Prefill, in.Example = true, x; return in }
 
 // A Fault is what is wrong with words and what to do. Message follows the input's label: "needs a colon".
-type Fault struct{ Message, Fix string }
+type Fault struct {
+	Message, Fix Phrase
+	Args         []Arg // for the holes of both
+}
+
+// Error is the message in English.
+func (f *Fault) Error() string { return voice{}.say(Text{f.Message, f.Args}) }
 
 // A Range is the smallest and the largest number allowed.
 type Range struct{ Min, Max float64 }
@@ -103,14 +115,14 @@ func Between(min, max float64) Range { return Range{min, max} }
 // An Output is one thing the calculator answers: a number, a few words, or a list when Columns is set.
 type Output struct {
 	Key      string
-	Place    string // the part of the answer it stands in
-	Label    string
+	Place    Phrase // the part of the answer it stands in
+	Label    Phrase
 	Unit     unit.Unit // the unit Work gives it in; none for words
 	Decimals int       // in Unit: what the painter's own tool can show
 	Words    bool      // words instead of a number
 	Columns  []Output  // of a list
 	Main     bool      // shown large, and in the short answer
-	Look     string    // how a list is laid out: blank for a table, "pour" for a scale column, "clock" for a call sheet
+	Look     string    // how a list is laid out: blank for a table, "pour" for a scale column, "clock" for a call sheet, "labels" for paper alone
 	Optional bool      // Work may leave it out
 }
 

@@ -1,6 +1,8 @@
 package calc
 
 import (
+	"strings"
+
 	"spraywright/calc/unit"
 )
 
@@ -13,6 +15,15 @@ type Entry struct {
 	inputs  []Input
 	answers map[string]answer
 	tables  map[string][]*Entry
+}
+
+// table is what the keys of a row's inputs follow where they are named in full: "part."
+func (e *Entry) table() string {
+	table, _, _ := strings.Cut(e.prefix, ".")
+	if table != "" {
+		table += "."
+	}
+	return table
 }
 
 // Given takes a number from the form, in the input's own unit, and writes it down the first time. An optional
@@ -28,11 +39,11 @@ func (e *Entry) Given(in Input) Num {
 	if asked := find(e.inputs, in.Key); asked != nil {
 		in = *asked // as this form words it
 	}
-	label := in.Label
+	label := e.w.voice.label(e.table()+in.Key, in.Label)
 	if e.name != "" {
 		label += " (" + e.name + ")"
 	}
-	a.entered = e.w.add(Step{Label: label, Kind: Entered, Value: unit.Convert(a.num, a.unit, in.Unit), Unit: in.Unit})
+	a.entered = e.w.add(Step{Label: Phrase(label), Kind: Entered, Value: unit.Convert(a.num, a.unit, in.Unit), Unit: in.Unit})
 	e.answers[in.Key] = a
 	return a.entered
 }

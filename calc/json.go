@@ -10,29 +10,36 @@ import (
 // half again to what a phone has to download.
 func (r Report) JSON() string {
 	j := &jsonWriter{b: make([]byte, 0, 16<<10)}
-	j.object(func() {
-		j.text("id", r.Calculator)
-		j.list("problems", len(r.Problems), func(i int) { j.problem(r.Problems[i]) })
-		j.list("places", len(r.Places), func(i int) {
-			j.text("place", r.Places[i].Place)
-			j.number("missing", float64(r.Places[i].Missing))
-			j.number("wrong", float64(r.Places[i].Wrong))
-		})
-		j.list("rows", len(r.Rows), func(i int) { j.text("row", r.Rows[i].Row); j.text("text", r.Rows[i].Text) })
-		j.list("retyped", len(r.Retyped), func(i int) {
-			j.text("field", r.Retyped[i].Field)
-			j.text("text", r.Retyped[i].Text)
-			j.text("unit", r.Retyped[i].Unit)
-		})
-		j.list("verdict", len(r.Verdict), func(i int) { j.ruling(r.Verdict[i]) })
-		j.list("figures", len(r.Figures), func(i int) { j.figure(r.Figures[i]) })
-		j.list("lists", len(r.Lists), func(i int) { j.table(r.Lists[i]) })
-		j.list("pictures", len(r.Pictures), func(i int) { j.picture(r.Pictures[i]) })
-		j.list("steps", len(r.Steps), func(i int) { j.line(r.Steps[i]) })
-		j.key("cautions")
-		j.array(len(r.Cautions), func(i int) { j.string(r.Cautions[i]) })
-	})
+	j.object(func() { j.report(r) })
 	return string(j.b)
+}
+
+func (j *jsonWriter) report(r Report) {
+	j.text("id", r.Calculator)
+	j.list("problems", len(r.Problems), func(i int) { j.problem(r.Problems[i]) })
+	j.list("places", len(r.Places), func(i int) {
+		j.text("place", r.Places[i].Place)
+		j.number("missing", float64(r.Places[i].Missing))
+		j.number("wrong", float64(r.Places[i].Wrong))
+	})
+	j.list("rows", len(r.Rows), func(i int) { j.text("row", r.Rows[i].Row); j.text("text", r.Rows[i].Text) })
+	j.list("retyped", len(r.Retyped), func(i int) {
+		j.text("field", r.Retyped[i].Field)
+		j.text("text", r.Retyped[i].Text)
+		j.text("unit", r.Retyped[i].Unit)
+	})
+	j.list("nudges", len(r.Nudges), func(i int) {
+		j.text("field", r.Nudges[i].Field)
+		j.text("less", r.Nudges[i].Less)
+		j.text("more", r.Nudges[i].More)
+	})
+	j.list("verdict", len(r.Verdict), func(i int) { j.ruling(r.Verdict[i]) })
+	j.list("figures", len(r.Figures), func(i int) { j.figure(r.Figures[i]) })
+	j.list("lists", len(r.Lists), func(i int) { j.table(r.Lists[i]) })
+	j.list("pictures", len(r.Pictures), func(i int) { j.picture(r.Pictures[i]) })
+	j.list("steps", len(r.Steps), func(i int) { j.line(r.Steps[i]) })
+	j.key("cautions")
+	j.array(len(r.Cautions), func(i int) { j.string(r.Cautions[i]) })
 }
 
 func (j *jsonWriter) problem(p Problem) {
@@ -59,8 +66,12 @@ func (j *jsonWriter) figure(f Figure) {
 		j.text("unit", f.Unit)
 		j.text("unit_id", f.UnitID)
 		j.number("value", f.Value)
+		j.text("typed", f.Typed)
 	}
 	j.ints("steps", f.Steps)
+	if f.Timer != nil {
+		j.timer(f.Timer)
+	}
 }
 
 func (j *jsonWriter) table(l List) {
@@ -81,8 +92,8 @@ func (j *jsonWriter) line(s Line) {
 	j.text("result", s.Result)
 	j.text("legend", s.Legend)
 	if s.Source != nil {
-		j.text("source", s.Source.Title)
-		j.text("source_place", s.Source.Place)
+		j.text("source", s.Source.Name())
+		j.text("source_place", string(s.Source.Place))
 		j.text("source_basis", string(s.Source.Basis))
 		j.text("source_id", s.Source.ID)
 	}

@@ -19,6 +19,7 @@ type wire struct {
 	Places   []any      `json:"places"`
 	Rows     []any      `json:"rows"`
 	Retyped  []any      `json:"retyped"`
+	Nudges   []any      `json:"nudges"`
 	Verdict  []any      `json:"verdict"`
 	Figures  []wireFig  `json:"figures"`
 	Lists    []wireList `json:"lists"`
@@ -30,6 +31,7 @@ type wire struct {
 type wireFig struct {
 	Key, Label, Text, Unit string
 	UnitID                 string `json:"unit_id"`
+	Typed                  string
 	Value                  float64
 	Steps                  []int
 }
@@ -75,12 +77,12 @@ func TestAReportReachesThePageWhole(t *testing.T) {
 	w := decoded(t, r)
 	require.Equal(t, "sample", w.ID)
 	for i, f := range r.Figures {
-		require.Equal(t, wireFig{f.Key, f.Label, f.Text, f.Unit, f.UnitID, f.Value, append([]int{}, f.Steps...)}, w.Figures[i])
+		require.Equal(t, wireFig{f.Key, f.Label, f.Text, f.Unit, f.UnitID, f.Typed, f.Value, append([]int{}, f.Steps...)}, w.Figures[i])
 	}
 	for i, s := range r.Steps {
 		title, id := "", ""
 		if s.Source != nil {
-			title, id = s.Source.Title, s.Source.ID
+			title, id = s.Source.Name(), s.Source.ID
 		}
 		require.Equal(t, []string{s.Label, string(s.Kind), s.Formula, s.Numbers, s.Result, s.Legend, title, id},
 			[]string{w.Steps[i].Label, w.Steps[i].Kind, w.Steps[i].Formula, w.Steps[i].Numbers, w.Steps[i].Result, w.Steps[i].Legend, w.Steps[i].Source, w.Steps[i].SourceID})
@@ -94,7 +96,7 @@ func TestAReportReachesThePageWhole(t *testing.T) {
 
 func TestNoReportIsBrokenJSON(t *testing.T) {
 	decoded(t, calc.Report{})
-	decoded(t, calc.Trouble("x", "y", "z"))
+	decoded(t, calc.Language{}.Trouble("x", "y", "z"))
 	r := calc.Report{Pictures: []calc.Picture{{Width: math.NaN(), Shapes: []calc.Shape{{Kind: calc.Path, Points: []float64{math.Inf(1), math.Inf(-1)}}}}}}
 	decoded(t, r)
 }

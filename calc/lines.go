@@ -4,6 +4,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"spraywright/calc/source"
 )
 
 // lines words the working.
@@ -16,25 +18,36 @@ func (w *Working) lines() []Line {
 }
 
 func (w *Working) line(s Step) Line {
-	l := Line{Label: s.Label, Kind: s.Kind, Source: s.Source, Result: quantity(inPowers(s.Value, 5), s.Unit), From: stepsOf(s.Args)}
+	v := w.voice.Language
+	l := Line{Label: v.word(s.Label), Kind: s.Kind, Source: v.cited(s.Source), Result: v.quantity(inPowers(s.Value, 5), s.Unit), From: stepsOf(s.Args)}
 	if s.Kind == Modelled {
-		l.Formula = s.Formula
+		l.Formula = v.word(Phrase(s.Formula))
 	} else if s.Formula != "" {
-		l.Formula = typeset(s.Formula, nil)
+		l.Formula = v.typeset(s.Formula, nil)
 		_, right, _ := strings.Cut(s.Formula, "=")
 		if s.Kind == Solved {
 			right = s.Formula
 		}
-		l.Numbers = typeset(strings.TrimSpace(right), s.Args)
+		l.Numbers = v.typeset(strings.TrimSpace(right), s.Args)
 	}
 	var legend []string
 	for _, a := range s.Args {
 		if a.Num.Label != "" {
-			legend = append(legend, symbol(a.Name)+": "+lowerFirst(a.Num.Label)+", "+quantity(inPowers(a.Num.V, 5), a.Num.Unit))
+			legend = append(legend, v.spell(a.Name)+": "+lowerFirst(v.word(a.Num.Label))+", "+v.quantity(inPowers(a.Num.V, 5), a.Num.Unit))
 		}
 	}
 	l.Legend = strings.Join(legend, "; ")
 	return l
+}
+
+// cited is a source with what is worded of it in the language: its place, and the title where that is ours.
+func (l Language) cited(s source.Source) source.Source {
+	if s == nil || l.Words == nil {
+		return s
+	}
+	in := *s
+	in.Ours, in.Place = Phrase(l.word(s.Ours)), Phrase(l.word(s.Place))
+	return &in
 }
 
 // named gives each number the name that the formula has for it, in the order of first appearance. Functions, pi and

@@ -9,7 +9,7 @@ type Num struct {
 	_     [0]func() // not comparable, by mistake or for the sake of code that nobody needs
 	V     float64
 	Unit  unit.Unit
-	Label string // what it is, for the legend under a formula
+	Label Phrase // what it is, for the legend under a formula
 	step  int32  // the step that made it, counted from 1; 0 for none
 	given bool
 }
@@ -22,7 +22,7 @@ func N(x float64, u unit.Unit) Num { return Num{V: x, Unit: u, given: true} }
 // Called gives a number a label for the legend under a formula.
 //
 //go:noinline
-func (n Num) Called(label string) Num { n.Label = label; return n }
+func (n Num) Called(label Phrase) Num { n.Label = label; return n }
 
 // Given reports whether the number was given: false for an optional input left blank.
 func (n Num) Given() bool { return n.given }

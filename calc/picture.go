@@ -4,7 +4,7 @@ package calc
 // a phone; the page may enlarge the whole.
 type Picture struct {
 	Key           string
-	Title         string
+	Title         string // worded, like all text in a picture; see [Working.Voiced]
 	Says          string // what it shows, in one sentence, for those who cannot see it
 	Width, Height float64
 	Shapes        []Shape

@@ -24,11 +24,13 @@ type answer struct {
 
 // A reader goes through a form once and finds every problem in it.
 type reader struct {
+	Language
 	form     Form
 	problems Problems
 	typed    map[unit.Quantity]unit.Unit // the first unit chosen for each quantity
 	row      *Entry                      // the row being read, or nil
 	retyped  []Retyped
+	nudges   []Nudge
 }
 
 // read goes through the inputs of a form, or of one row of it.
@@ -58,7 +60,7 @@ func (r *reader) table(e *Entry, prefix string, in *Input) {
 	case len(rows) == 0 && in.Optional:
 		return
 	case len(rows) == 0:
-		r.problem(in, table, Missing, "{label} has no rows", "Add a {row}", Words(in.RowName, "row"))
+		r.problem(in, table, Missing, "{label} has no rows", "Add a {row}", Words(r.label(in.Key, in.RowName), "row"))
 		return
 	case len(rows) > in.Most:
 		r.problem(in, table, TooMany, "{label} has {n} rows; it can hold {most}", "Take some out, or split the work in two",
@@ -66,17 +68,22 @@ func (r *reader) table(e *Entry, prefix string, in *Input) {
 		return
 	}
 	for i, n := range rows {
-		r.row = &Entry{prefix: table + "." + n + ".", name: in.RowName + " " + plain(float64(i+1)), place: in.Place}
+		r.row = &Entry{prefix: table + "." + n + ".", name: r.label(in.Key, in.RowName) + " " + plain(float64(i+1)), place: string(in.Place)}
 		e.tables[in.Key] = append(e.tables[in.Key], r.read(r.row, in.Rows))
 	}
 	r.row = nil
 }
 
 // problem notes what is wrong with an input; the sentences may name {label}.
-func (r *reader) problem(in *Input, field string, code Code, message, fix string, args ...Arg) answer {
-	args = append(args, Words(in.Label, "label"), Words(lowerFirst(in.Label), "this"))
-	v := voice{}
-	p := Problem{Field: field, Place: in.Place, Code: code, Message: v.say(Say(message, args...)), Fix: v.say(Say(fix, args...))}
+func (r *reader) problem(in *Input, field string, code Code, message, fix Phrase, args ...Arg) answer {
+	key := in.Key
+	if r.row != nil {
+		key = r.row.table() + key
+	}
+	label := r.label(key, in.Label)
+	args = append(args, Words(label, "label"), Words(lowerFirst(label), "this"))
+	v := voice{Language: r.Language}
+	p := Problem{Field: field, Place: string(in.Place), Code: code, Message: v.say(Say(message, args...)), Fix: v.say(Say(fix, args...))}
 	if r.row != nil {
 		p.Place, p.Row = r.row.place, r.row.name
 	}
@@ -88,15 +95,15 @@ func (r *reader) answer(prefix string, in *Input) answer {
 	field := prefix + in.Key
 	text := strings.TrimSpace(r.form[field])
 	switch {
-	case len(text) > longest:
+	case len(text) > max(longest, in.Most):
 		return r.problem(in, field, TooLong, "{label} is {n} characters long", "Keep it under {most} characters",
-			Words(plain(float64(utf8.RuneCountInString(text))), "n"), Words(plain(longest), "most"))
+			Words(plain(float64(utf8.RuneCountInString(text))), "n"), Words(plain(float64(max(longest, in.Most))), "most"))
 	case in.Choices != nil:
 		return r.choice(field, in, text)
 	case in.Unit == 0:
 		return r.words(field, in, text)
 	}
-	return r.number(prefix, field, in, text)
+	return r.numeric(prefix, field, in, text)
 }
 
 func (r *reader) missing(field string, in *Input) answer {
@@ -131,7 +138,7 @@ func (r *reader) words(field string, in *Input, text string) answer {
 	}
 	if in.Check != nil {
 		if f := in.Check(text); f != nil {
-			return r.problem(in, field, Unclear, "{label} {fault}", "{fix}", Words(f.Message, "fault"), Words(f.Fix, "fix"))
+			return r.problem(in, field, Unclear, "{label} {fault}", "{fix}", Say(f.Message, f.Args...).As("fault"), Say(f.Fix, f.Args...).As("fix"))
 		}
 	}
 	return answer{text: text, given: true}

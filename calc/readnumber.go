@@ -7,7 +7,7 @@ import (
 	"spraywright/calc/unit"
 )
 
-func (r *reader) number(prefix, field string, in *Input, text string) answer {
+func (r *reader) numeric(prefix, field string, in *Input, text string) answer {
 	u, id := r.unit(prefix, field, in)
 	if u == 0 {
 		return r.problem(in, field, NotOffered, "{label} cannot be given in “{unit}”", "Choose one of the units in the list",
@@ -15,6 +15,7 @@ func (r *reader) number(prefix, field string, in *Input, text string) answer {
 	}
 	if text == "" {
 		if in.Prefill {
+			r.nudge(field, in, in.Example, in.Unit)
 			return answer{num: in.Example, unit: in.Unit, given: true}
 		}
 		return r.missing(field, in)
@@ -24,7 +25,7 @@ func (r *reader) number(prefix, field string, in *Input, text string) answer {
 		typed := in.unitTyped(suffix, u)
 		if typed == 0 {
 			return r.problem(in, field, NotNumber, "{label} must be a number in {unit}, like {example}; “{text}” is not",
-				"Enter digits, with one point or comma for decimals", Words(in.unitName(u), "unit"), Words(in.show(in.Example, u), "example"), Words(text, "text"))
+				"Enter digits, with one point or comma for decimals", Words(r.unitName(u), "unit"), Words(r.number(in.show(in.Example, u)), "example"), Words(text, "text"))
 		}
 		u = typed
 		r.retyped = append(r.retyped, Retyped{field, strings.TrimSpace(num), u.ID()})
@@ -36,7 +37,7 @@ func (r *reader) number(prefix, field string, in *Input, text string) answer {
 			Words(text, "text"))
 	case bad != fine:
 		return r.problem(in, field, NotNumber, "{label} must be a number, like {example}", "Enter digits, with one point or comma for decimals",
-			Words(in.show(in.Example, u), "example"))
+			Words(r.number(in.show(in.Example, u)), "example"))
 	}
 	return r.within(field, in, x, u)
 }
@@ -50,10 +51,10 @@ func (r *reader) within(field string, in *Input, x float64, u unit.Unit) answer 
 	switch {
 	case own < low-slack-rounding*math.Abs(low):
 		return r.problem(in, field, TooLow, "{label} must be {limit} or more", "Check the number and its unit",
-			Words(in.limit(low, u), "limit"))
+			Words(r.limit(in, low, u), "limit"))
 	case own > high+slack+rounding*math.Abs(high):
 		return r.problem(in, field, TooHigh, "{label} must be {limit} or less", "Check the number and its unit",
-			Words(in.limit(high, u), "limit"))
+			Words(r.limit(in, high, u), "limit"))
 	case own < low:
 		x, u = low, in.Unit
 	case own > high:
@@ -64,6 +65,7 @@ func (r *reader) within(field string, in *Input, x float64, u unit.Unit) answer 
 	if _, chosen := r.typed[in.Unit.Quantity()]; !chosen && u != in.Unit {
 		r.typed[in.Unit.Quantity()] = u
 	}
+	r.nudge(field, in, x, u)
 	return answer{num: x, unit: u, given: true}
 }
 
@@ -105,13 +107,13 @@ func (in *Input) unitTyped(suffix string, chosen unit.Unit) unit.Unit {
 
 func (in *Input) show(x float64, u unit.Unit) string { return plain(unit.Convert(x, in.Unit, u)) }
 
-func (in *Input) limit(x float64, u unit.Unit) string {
-	return quantity(significant(unit.Convert(x, in.Unit, u), 5), u)
+func (r *reader) limit(in *Input, x float64, u unit.Unit) string {
+	return r.quantity(significant(unit.Convert(x, in.Unit, u), 5), u)
 }
 
-func (in *Input) unitName(u unit.Unit) string {
-	if u == 0 || u.Symbol() == "" {
-		return "digits"
+func (r *reader) unitName(u unit.Unit) string {
+	if symbol := r.word(u.Label()); symbol != "" {
+		return symbol
 	}
-	return u.Symbol()
+	return r.word("digits")
 }

@@ -15,6 +15,7 @@ type Report struct {
 	Places     []PlaceState
 	Rows       []RowText
 	Retyped    []Retyped
+	Nudges     []Nudge
 	Verdict    []Ruling // the gravest first; none where there is nothing to judge
 	Figures    []Figure
 	Lists      []List
@@ -23,7 +24,7 @@ type Report struct {
 	Cautions   []string
 }
 
-// A PlaceState says whether a part of the form is filled in.
+// A PlaceState says whether a part of the form is filled in. Its place is the input's own, in no language.
 type PlaceState struct {
 	Place          string
 	Missing, Wrong int
@@ -62,7 +63,9 @@ type Figure struct {
 	Unit       string  // the unit's symbol
 	UnitID     string  // blank for words
 	Value      float64 // in that unit, unrounded
+	Typed      string  // the same, rounded as Text is, as a form takes it in whatever language; blank for words
 	Steps      []int   // the working behind it, as places in Steps counted from 1
+	Timer      *Timer  // that it can start, or nil
 }
 
 // A List is an output with columns.
@@ -94,6 +97,7 @@ type figure struct {
 	isNum bool
 	unit  unit.Unit // to show it in
 	steps []int
+	timer *Timer
 }
 
 //go:noinline
@@ -109,8 +113,8 @@ func (w *Working) figure(out Output, n Num) figure {
 }
 
 // show words a figure. ok is false when there is no finite number to show.
-func (f figure) show(out Output, form Form) (fig Figure, ok bool) {
-	fig = Figure{Key: out.Key, Label: out.Label, Text: f.text, Steps: f.steps}
+func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
+	fig = Figure{Key: out.Key, Label: l.label(out.Key, out.Label), Text: f.text, Steps: f.steps, Timer: f.timer}
 	if !f.isNum {
 		return fig, true
 	}
@@ -121,8 +125,9 @@ func (f figure) show(out Output, form Form) (fig Figure, ok bool) {
 		}
 	}
 	x := unit.Convert(f.num.V, f.num.Unit, u)
-	fig.Text = strings.Replace(fixed(x, unit.Decimals(out.Decimals, out.Unit, u)), "-", "−", 1)
-	fig.Unit, fig.UnitID, fig.Value = u.Symbol(), u.ID(), x
+	fig.Typed = fixed(x, unit.Decimals(out.Decimals, out.Unit, u))
+	fig.Text = strings.Replace(l.number(fig.Typed), "-", "−", 1)
+	fig.Unit, fig.UnitID, fig.Value = l.word(u.Label()), u.ID(), x
 	return fig, !math.IsNaN(x) && !math.IsInf(x, 0)
 }
 
@@ -149,9 +154,4 @@ func (w *Working) behind(steps []int) []int {
 		}
 	}
 	return all
-}
-
-// Trouble is the report for a form that no calculator could answer.
-func Trouble(id, message, fix string) Report {
-	return Report{Calculator: id, Problems: Problems{{Code: Impossible, Message: message, Fix: fix}}}
 }

@@ -6,28 +6,31 @@ import (
 	"spraywright/calc/unit"
 )
 
-// Run reads the form and, where nothing is wrong with what it needs, calculates.
-func (c *Calculator) Run(form Form) Report {
-	report, _ := c.run(form)
+// Run reads the form and, where nothing is wrong with what it needs, calculates. The report is in English.
+func (c *Calculator) Run(form Form) Report { return c.RunIn(Language{}, form) }
+
+// RunIn is Run with the report in a language.
+func (c *Calculator) RunIn(l Language, form Form) Report {
+	report, _ := c.run(l, form)
 	return report
 }
 
 // Steps is Run for tests: it also returns the steps as they were made.
 func (c *Calculator) Steps(form Form) (Report, []Step) {
-	report, w := c.run(form)
+	report, w := c.run(Language{}, form)
 	return report, w.steps
 }
 
-func (c *Calculator) run(form Form) (Report, *Working) {
-	r := reader{form: form, typed: map[unit.Quantity]unit.Unit{}}
+func (c *Calculator) run(l Language, form Form) (Report, *Working) {
+	r := reader{Language: l, form: form, typed: map[unit.Quantity]unit.Unit{}}
 	entry := r.read(&Entry{}, c.Inputs) // before its problems are taken
 	w := &Working{Entry: entry, problems: r.problems, results: map[string][]figure{}, lists: map[string][][]figure{}}
-	w.voice = newVoice(form, r.typed)
+	w.voice = newVoice(l, form, r.typed)
 	w.adopt(w.Entry)
 	if len(w.problems) == 0 || c.InStages {
 		c.Work(w)
 	}
-	report := Report{Calculator: c.ID, Rows: w.rows, Retyped: r.retyped}
+	report := Report{Calculator: c.ID, Rows: w.rows, Retyped: r.retyped, Nudges: r.nudges}
 	if len(w.problems) == 0 || c.InStages {
 		c.answer(&report, w, form)
 	}
@@ -74,18 +77,22 @@ func (c *Calculator) answer(report *Report, w *Working, form Form) {
 	}
 	report.Steps = w.lines()
 	report.Pictures = w.pictures
-	report.Cautions = slices.Concat(w.cautions, c.Cautions)
+	for _, caution := range c.Cautions {
+		w.Caution(caution)
+	}
+	report.Cautions = w.cautions
 }
 
 func (w *Working) list(out Output, form Form) (List, bool) {
-	l := List{Key: out.Key, Label: out.Label}
+	l := List{Key: out.Key, Label: w.voice.label(out.Key, out.Label)}
 	for _, col := range out.Columns {
-		l.Columns = append(l.Columns, Column{col.Key, col.Label})
+		l.Columns = append(l.Columns, Column{col.Key, w.voice.label(out.Key+"."+col.Key, col.Label)})
 	}
 	for _, row := range w.lists[out.Key] {
 		shown := make([]Figure, len(row))
 		for i, f := range row {
 			shown[i], _ = w.shown(f, out.Columns[i], nil) // a column has no unit of its own choosing
+			shown[i].Label = l.Columns[i].Label
 		}
 		l.Rows = append(l.Rows, shown)
 	}
@@ -95,9 +102,10 @@ func (w *Working) list(out Output, form Form) (List, bool) {
 // shown words a figure and gathers its working. A number that is not finite becomes a problem: there is
 // then no answer to show.
 func (w *Working) shown(f figure, out Output, form Form) (Figure, bool) {
-	fig, ok := f.show(out, form)
+	fig, ok := f.show(w.voice.Language, out, form)
 	if !ok {
-		w.problems = append(w.problems, Problem{Code: Impossible, Message: out.Label + " has no answer for these numbers", Fix: "Check each number and its unit"})
+		w.problems = append(w.problems, Problem{Code: Impossible, Message: w.voice.say(Say("{answer} has no answer for these numbers", Words(fig.Label, "answer"))),
+			Fix: w.voice.word("Check each number and its unit")})
 		fig.Text, fig.Value, fig.UnitID, fig.Unit = "—", 0, "", ""
 	}
 	fig.Steps = w.behind(fig.Steps)
@@ -108,13 +116,13 @@ func (w *Working) shown(f figure, out Output, form Form) (Figure, bool) {
 func (w *Working) places(ins []Input) []PlaceState {
 	var states []PlaceState
 	for _, in := range ins {
-		if in.Place == "" || len(states) > 0 && slices.ContainsFunc(states, func(s PlaceState) bool { return s.Place == in.Place }) {
+		if in.Place == "" || len(states) > 0 && slices.ContainsFunc(states, func(s PlaceState) bool { return s.Place == string(in.Place) }) {
 			continue
 		}
-		s := PlaceState{Place: in.Place}
+		s := PlaceState{Place: string(in.Place)}
 		for _, p := range w.problems {
 			switch {
-			case p.Place != in.Place:
+			case p.Place != s.Place:
 			case p.Code == Missing:
 				s.Missing++
 			default:

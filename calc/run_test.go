@@ -42,11 +42,11 @@ func TestTheExampleNeedsNothingMore(t *testing.T) {
 }
 
 func TestFindingInputsAndOutputsByKey(t *testing.T) {
-	assert.Equal(t, "Temperature", sample.Input("temp").Label)
-	assert.Equal(t, "Length", sample.Input("part.length").Label)
+	assert.EqualValues(t, "Temperature", sample.Input("temp").Label)
+	assert.EqualValues(t, "Length", sample.Input("part.length").Label)
 	assert.Nil(t, sample.Input("part.girth"))
 	assert.Nil(t, sample.Input("partlength"))
-	assert.Equal(t, "Part", sample.Output("lengths.who").Label)
+	assert.EqualValues(t, "Part", sample.Output("lengths.who").Label)
 	assert.Nil(t, sample.Output("who"))
 }
 

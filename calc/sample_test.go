@@ -41,7 +41,7 @@ var (
 		Inputs:   []calc.Input{temp, rise, how, reach, times, note, part},
 		Outputs:  []calc.Output{warmer, total, said, lengths},
 		Work:     workSample,
-		Cautions: []string{"Keep a window open."},
+		Cautions: []calc.Phrase{"Keep a window open."},
 	}
 )
 

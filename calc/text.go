@@ -14,22 +14,24 @@ const thin = "\u202f"
 // A Text is a sentence with its quantities left open, "Warm the panel to {goal}", so that it can be worded in
 // the reader's own units and, by its template, in another language.
 type Text struct {
-	Template string
+	Template Phrase
 	Args     []Arg
 }
 
 // Say makes a Text.
 //
 //go:noinline
-func Say(template string, args ...Arg) Text { return Text{template, args} }
+func Say(template Phrase, args ...Arg) Text { return Text{template, args} }
 
-// An Arg is a quantity, or words, under the name that a template or a formula has for it.
+// An Arg is a quantity, words, or another text under the name that a template or a formula has for it.
 type Arg struct {
 	_        [0]func() // not comparable: spares the code that would compare it
 	Name     string
 	Num      Num
 	Decimals int    // in sentences; -1 for as many as say something
-	Words    string // instead of Num
+	Words    string // instead of Num: what a person typed
+	Text     *Text  // instead of Num
+	small    bool   // the text begins with a small letter
 	isWords  bool
 }
 
@@ -43,18 +45,36 @@ func (n Num) As(name string) Arg { return Arg{Name: name, Num: n, Decimals: -1} 
 //go:noinline
 func (n Num) To(d int, name string) Arg { return Arg{Name: name, Num: n, Decimals: d} }
 
-// Words names a piece of text for a sentence.
+// Words names what a person typed, or a number of things, for a sentence. It stands as it is in every language.
 //
 //go:noinline
 func Words(words, name string) Arg { return Arg{Name: name, Words: words, isWords: true} }
 
-// A voice is how answers are worded: the units a person reads.
-type voice struct{ units map[unit.Quantity]unit.Unit }
+// As names a text for a sentence that it is a part of.
+//
+//go:noinline
+func (t Text) As(name string) Arg { return Arg{Name: name, Text: &t} }
+
+// Within is As for a text that begins with a capital letter by itself and with a small one in the sentence.
+//
+//go:noinline
+func (t Text) Within(name string) Arg { return Arg{Name: name, Text: &t, small: true} }
+
+// Term names a phrase for a sentence.
+//
+//go:noinline
+func Term(p Phrase, name string) Arg { return Say(p).As(name) }
+
+// A voice is how answers are worded: the language and the units a person reads.
+type voice struct {
+	Language
+	units map[unit.Quantity]unit.Unit
+}
 
 // newVoice takes the units to answer in from the form: the one that "units.temperature" names for a quantity, else
 // what "units" asks for, else the unit that the person typed that quantity in.
-func newVoice(form Form, typed map[unit.Quantity]unit.Unit) voice {
-	v := voice{map[unit.Quantity]unit.Unit{}}
+func newVoice(l Language, form Form, typed map[unit.Quantity]unit.Unit) voice {
+	v := voice{l, map[unit.Quantity]unit.Unit{}}
 	switch form["units"] {
 	case "si":
 	case "us":
@@ -95,7 +115,7 @@ func (v voice) unitFor(own unit.Unit) unit.Unit {
 // say words a Text.
 func (v voice) say(t Text) string {
 	var b strings.Builder
-	rest := t.Template
+	rest := v.word(t.Template)
 	for {
 		before, after, hole := strings.Cut(rest, "{")
 		b.WriteString(before)
@@ -115,24 +135,30 @@ func (v voice) say(t Text) string {
 }
 
 func (v voice) arg(a Arg) string {
-	if a.isWords {
+	switch {
+	case a.isWords:
 		return a.Words
+	case a.Text != nil && a.small:
+		return lowerFirst(v.say(*a.Text))
+	case a.Text != nil:
+		return v.say(*a.Text)
 	}
 	u := v.unitFor(a.Num.Unit)
 	x := unit.Convert(a.Num.V, a.Num.Unit, u)
 	if a.Decimals < 0 {
-		return quantity(significant(x, 3), u)
+		return v.quantity(significant(x, 3), u)
 	}
-	return quantity(fixed(x, unit.Decimals(a.Decimals, a.Num.Unit, u)), u)
+	return v.quantity(fixed(x, unit.Decimals(a.Decimals, a.Num.Unit, u)), u)
 }
 
 // quantity joins a number to its unit.
-func quantity(number string, u unit.Unit) string {
+func (l Language) quantity(number string, u unit.Unit) string {
+	number = l.number(number)
 	if strings.HasPrefix(number, "-") {
 		number = "−" + number[1:]
 	}
-	if u == 0 || u.Symbol() == "" {
-		return number
+	if symbol := l.word(u.Label()); symbol != "" {
+		return number + thin + symbol
 	}
-	return number + thin + u.Symbol()
+	return number
 }

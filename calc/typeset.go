@@ -8,16 +8,16 @@ import (
 
 // typeset writes a formula as a book prints it, with numbers in place of the names in args: "pow(D / 2, 2)" becomes
 // "(D ÷ 2)²". What is set low stands after an underscore, "ρ_2", for the page to lower.
-func typeset(formula string, args []Arg) string {
+func (l Language) typeset(formula string, args []Arg) string {
 	set := ""
 	for formula != "" {
 		var word string
 		if word, formula = nextWord(formula); word == "pow" {
 			var base, exponent string
 			base, exponent, formula = operands(formula)
-			word = factor(base, args) + raised(factor(exponent, args))
+			word = l.factor(base, args) + raised(l.factor(exponent, args))
 		} else {
-			word = printed(word, args)
+			word = l.printed(word, args)
 		}
 		set += word
 	}
@@ -45,8 +45,8 @@ func operands(s string) (first, second, rest string) {
 }
 
 // factor puts brackets around an expression of more than one word.
-func factor(expression string, args []Arg) string {
-	s := typeset(expression, args)
+func (l Language) factor(expression string, args []Arg) string {
+	s := l.typeset(expression, args)
 	if _, rest := nextWord(expression); rest != "" {
 		return "(" + s + ")"
 	}
@@ -74,20 +74,20 @@ var superscripts = [...]string{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "�
 
 // printed is one word of a formula: the number it stands for, in brackets where it is not one sign and its digits, or
 // the word as a book has it.
-func printed(word string, args []Arg) string {
+func (l Language) printed(word string, args []Arg) string {
 	var number string
 	if c := word[0]; c >= '0' && c <= '9' {
 		x, _ := strconv.ParseFloat(word, 64)
-		number = strings.TrimPrefix(inPowers(x, 12), "1×")
+		number = strings.TrimPrefix(l.number(inPowers(x, 12)), "1×")
 	}
 	for i := range args {
 		if args[i].Name == word {
-			number = inPowers(args[i].Num.V, 5)
+			number = l.number(inPowers(args[i].Num.V, 5))
 		}
 	}
 	switch {
 	case number == "":
-		return symbol(word)
+		return l.spell(word)
 	case number[0] == '-':
 		return "(−" + number[1:] + ")"
 	case strings.Contains(number, "×"):
@@ -115,15 +115,24 @@ func inPowers(x float64, digits int) string {
 
 // spelled pairs what formulas have in letters with what books print. A name may have a subscript: rho_2.
 var spelled = [...]string{
-	"*", "×", "/", "÷", "-", "−", "sqrt", "√", "log10", "log_10", "floor", "round down", "ceil", "round up", "pi", "π",
+	"*", "×", "/", "÷", "-", "−", "sqrt", "√", "log10", "log_10", "pi", "π",
 	"alpha", "α", "beta", "β", "gamma", "γ", "delta", "δ", "epsilon", "ε", "eta", "η", "theta", "θ", "lambda", "λ",
 	"mu", "μ", "nu", "ν", "rho", "ρ", "sigma", "σ", "tau", "τ", "phi", "φ",
 }
 
-// symbol is a name, a function or a sign as a book prints it.
+// spell is a name, a function or a sign as a book prints it. Where decimals follow a comma, something else must part
+// one number from the next.
 //
 //go:noinline
-func symbol(word string) string {
+func (l Language) spell(word string) string {
+	switch {
+	case word == "floor":
+		return l.word("round down")
+	case word == "ceil":
+		return l.word("round up")
+	case word == "," && l.Comma:
+		return ";"
+	}
 	name, _, _ := strings.Cut(word, "_")
 	for i := 0; i < len(spelled); i += 2 {
 		if spelled[i] == name {

@@ -19,14 +19,14 @@ type Working struct {
 	results  map[string][]figure
 	lists    map[string][][]figure
 	verdict  []Ruling
-	cautions []string
+	cautions []string // worded
 	pictures []Picture
 	rows     []RowText
 }
 
 // A Step is one line of the working.
 type Step struct {
-	Label   string // what it works out
+	Label   Phrase // what it works out
 	Formula string // "WFT = DFT / VS", or in words where no formula can be evaluated
 	Kind    StepKind
 	Args    []Arg
@@ -64,7 +64,7 @@ func (w *Working) add(s Step) Num {
 // names stand for follow in the order in which it first names them, each in its Num's unit.
 //
 //go:noinline
-func (w *Working) Step(label, formula string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
+func (w *Working) Step(label Phrase, formula string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
 	if w == nil {
 		return N(x, u)
 	}
@@ -75,7 +75,7 @@ func (w *Working) Step(label, formula string, u unit.Unit, src source.Source, x 
 // Solve writes down an equation "expression = expression" of which x, called symbol, is the root; the rest is as for Step.
 //
 //go:noinline
-func (w *Working) Solve(label, symbol, equation string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
+func (w *Working) Solve(label Phrase, symbol, equation string, u unit.Unit, src source.Source, x float64, nums ...Num) Num {
 	if w == nil {
 		return N(x, u)
 	}
@@ -86,14 +86,14 @@ func (w *Working) Solve(label, symbol, equation string, u unit.Unit, src source.
 // Model writes down a value that was integrated or searched for, with how in words.
 //
 //go:noinline
-func (w *Working) Model(label, how string, u unit.Unit, src source.Source, x float64, args ...Arg) Num {
-	return w.add(Step{label, how, Modelled, own(w, args), x, u, src})
+func (w *Working) Model(label, how Phrase, u unit.Unit, src source.Source, x float64, args ...Arg) Num {
+	return w.add(Step{label, string(how), Modelled, own(w, args), x, u, src})
 }
 
 // Constant writes down a number that a source prints.
 //
 //go:noinline
-func (w *Working) Constant(label string, u unit.Unit, src source.Source, x float64) Num {
+func (w *Working) Constant(label Phrase, u unit.Unit, src source.Source, x float64) Num {
 	return w.add(Step{label, "", Constant, nil, x, u, src})
 }
 
@@ -108,9 +108,9 @@ func own(w *Working, args []Arg) []Arg {
 // Ready reports whether nothing is wrong with any of these places of the form.
 //
 //go:noinline
-func (w *Working) Ready(places ...string) bool {
+func (w *Working) Ready(places ...Phrase) bool {
 	for _, p := range places {
-		if w.problems.at(p) {
+		if w.problems.at(string(p)) {
 			return false
 		}
 	}
@@ -122,6 +122,9 @@ func stepsOf(args []Arg) []int {
 	for _, a := range args {
 		if a.Num.step > 0 {
 			ns = append(ns, int(a.Num.step))
+		}
+		if a.Text != nil {
+			ns = append(ns, stepsOf(a.Text.Args)...)
 		}
 	}
 	return ns

@@ -9,7 +9,7 @@ import (
 )
 
 func TestBuildingTwiceGivesTheSameBytes(t *testing.T) {
-	again, err := assemble(bundle{"job.wasm": []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
+	again, err := assemble(bundle{"job.wasm": []byte("core"), coreFile(wholeCore): []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
 	require.NoError(t, err)
 	for name, text := range finished(t) {
 		assert.True(t, string(text) == string(again[name]), "%s differs", name)

@@ -39,24 +39,24 @@ func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
 func (p calculatorPage) WorkedFile() string { return p.ID + "-worked.html" }
 
 // CardTitle is what the answer is called.
-func (p calculatorPage) CardTitle() string {
+func (p calculatorPage) CardTitle() calc.Phrase {
 	if p.ID == front {
 		return "Job card"
 	}
 	return "Answer"
 }
 
-func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
+func newCalculatorPage(t tongue, c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
 	p := calculatorPage{Calculator: c, Form: formPlaces(c), Card: cardPlaces(c)}
 	form, err := demoForm(testdata, c.ID)
-	call := "Try the demo job (invented)"
+	call := calc.Phrase("Try the demo job (invented)")
 	if errors.Is(err, fs.ErrNotExist) {
 		form, call, err = c.ExampleForm(), "Fill in an example", nil
 	}
 	if err != nil {
 		return p, err
 	}
-	if p.Example, err = newExample(c, form, call); err != nil {
+	if p.Example, err = newExample(t, c, t.form(c, form), call); err != nil {
 		return p, err
 	}
 	published, err := fs.Sub(testdata, "published")
@@ -66,15 +66,15 @@ func newCalculatorPage(c *calc.Calculator, testdata fs.FS) (calculatorPage, erro
 	if p.Checks, err = check.Read(published, c); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return p, err
 	}
-	p.Sources = sourcesOf(p)
+	p.Sources = sourcesOf(t, p)
 	return p, nil
 }
 
 // sourcesOf runs the example and the check values of a calculator and lists what their working rests on.
-func sourcesOf(p calculatorPage) []cited {
+func sourcesOf(t tongue, p calculatorPage) []cited {
 	reports := []calc.Report{p.Example.Report}
 	for _, row := range p.Checks {
-		reports = append(reports, p.Run(row.Form))
+		reports = append(reports, p.RunIn(t.Language, row.Form))
 	}
 	var all []cited
 	for _, r := range reports {
@@ -85,7 +85,7 @@ func sourcesOf(p calculatorPage) []cited {
 		}
 	}
 	slices.SortFunc(all, func(a, b cited) int {
-		return cmp.Or(strings.Compare(a.Title, b.Title), strings.Compare(a.Place, b.Place))
+		return cmp.Or(strings.Compare(a.Name(), b.Name()), strings.Compare(string(a.Place), string(b.Place)))
 	})
 	return all
 }

@@ -14,7 +14,7 @@ import (
 
 func TestEveryCalculatorShowsAnExampleAnswered(t *testing.T) {
 	for _, c := range calculators() {
-		p, err := newCalculatorPage(c, os.DirFS("../testdata"))
+		p, err := newCalculatorPage(tongue{}, c, os.DirFS("../testdata"))
 		require.NoError(t, err)
 		assert.NotEmpty(t, p.Example.Places, c.ID)
 	}
@@ -35,7 +35,7 @@ func sample() *calc.Calculator {
 }
 
 func TestAPageNeedsNoFiles(t *testing.T) {
-	p, err := newCalculatorPage(sample(), fstest.MapFS{})
+	p, err := newCalculatorPage(tongue{}, sample(), fstest.MapFS{})
 	require.NoError(t, err)
 	assert.Equal(t, "2", p.Example.Places[0].Answers[0].Figure.Text)
 	assert.Empty(t, p.Checks)
@@ -49,7 +49,7 @@ func TestAPageThatLacksSomethingStopsTheBuild(t *testing.T) {
 		"a file that cannot be read": {"published/sample.csv", "source,known_by,warmth degC\n", "has no input or output"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			_, err := newCalculatorPage(sample(), fstest.MapFS{tt.file: {Data: []byte(tt.text)}})
+			_, err := newCalculatorPage(tongue{}, sample(), fstest.MapFS{tt.file: {Data: []byte(tt.text)}})
 			assert.ErrorContains(t, err, tt.says)
 			assert.ErrorContains(t, err, "sample")
 		})

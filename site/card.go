@@ -12,14 +12,17 @@ import (
 
 // A cardPlace is one part of the answer.
 type cardPlace struct {
-	Name    string
+	Name    calc.Phrase
 	Outputs []calc.Output
 }
 
-// cardPlaces gathers the outputs by place, in the order in which the places first occur.
+// cardPlaces gathers the outputs by place, in the order in which the places first occur. Labels are for paper alone.
 func cardPlaces(c *calc.Calculator) []cardPlace {
 	var places []cardPlace
 	for _, out := range c.Outputs {
+		if out.Look == "labels" {
+			continue
+		}
 		i := slices.IndexFunc(places, func(p cardPlace) bool { return p.Name == out.Place })
 		if i < 0 {
 			i, places = len(places), append(places, cardPlace{Name: out.Place})
@@ -32,7 +35,7 @@ func cardPlaces(c *calc.Calculator) []cardPlace {
 // An example is a form filled in, with its answer, as the page shows it to those whose browser runs no script.
 type example struct {
 	Link    template.URL // the form as text, which a template must not escape again
-	Call    string       // what the link to it says
+	Call    calc.Phrase  // what the link to it says
 	Entered []enteredValue
 	Report  calc.Report
 	Places  []answeredPlace
@@ -42,10 +45,12 @@ type example struct {
 // muchWorking is how many steps are no longer repeated under each figure.
 const muchWorking = 40
 
-type enteredValue struct{ Label, Text string }
+type enteredValue struct {
+	Label, Text string
+}
 
 type answeredPlace struct {
-	Name    string
+	Name    calc.Phrase
 	Answers []answer
 }
 
@@ -58,12 +63,12 @@ type answer struct {
 }
 
 // newExample works an example out. One that the calculator has a problem with is an error.
-func newExample(c *calc.Calculator, form calc.Form, call string) (*example, error) {
-	report := c.Run(form)
+func newExample(t tongue, c *calc.Calculator, form calc.Form, call calc.Phrase) (*example, error) {
+	report := c.RunIn(t.Language, form)
 	if len(report.Problems) > 0 {
 		return nil, fmt.Errorf("the example of %s: %s", c.ID, report.Problems[0].Error())
 	}
-	ex := &example{Link: template.URL(form.String()), Call: call, Entered: entered(c.Inputs, form, ""), Report: report}
+	ex := &example{Link: template.URL(form.String()), Call: call, Entered: t.entered(t.put(c).(*calc.Calculator).Inputs, form, ""), Report: report}
 	if len(report.Steps) > muchWorking {
 		ex.Working = report.Steps
 	}
@@ -104,39 +109,39 @@ func answered(r calc.Report, out calc.Output) answer {
 }
 
 // entered lists what a form has for these inputs, in their order.
-func entered(ins []calc.Input, form calc.Form, row string) []enteredValue {
+func (t tongue) entered(ins []calc.Input, form calc.Form, row string) []enteredValue {
 	var all []enteredValue
 	for _, in := range ins {
 		text := form[row+in.Key]
 		switch {
 		case in.Rows != nil:
 			for _, n := range form.Rows(in.Key) {
-				all = append(all, enteredValue{Label: in.Label + " " + n})
-				all = append(all, entered(in.Rows, form, in.Key+"."+n+".")...)
+				all = append(all, enteredValue{Label: string(in.Label) + " " + n})
+				all = append(all, t.entered(in.Rows, form, in.Key+"."+n+".")...)
 			}
 			continue
 		case text == "":
 			continue
 		}
-		all = append(all, enteredValue{in.Label, spoken(in, text, form[row+in.Key+".unit"])})
+		all = append(all, enteredValue{string(in.Label), t.spoken(in, text, form[row+in.Key+".unit"])})
 	}
 	return all
 }
 
 // spoken is an answer as a person would say it.
-func spoken(in calc.Input, text, unitID string) string {
+func (t tongue) spoken(in calc.Input, text, unitID string) string {
 	for _, ch := range in.Choices {
 		if ch.Key == text {
-			return ch.Label
+			return string(ch.Label)
 		}
 	}
 	if in.Unit == 0 {
 		return text
 	}
-	symbol := in.Unit.Symbol()
+	symbol := t.say(in.Unit.Label())
 	for _, u := range in.Units() {
 		if u.ID() == unitID {
-			symbol = u.Symbol()
+			symbol = t.say(u.Label())
 		}
 	}
 	if symbol == "" {

@@ -22,23 +22,23 @@ type (
 	calculatorRecord struct {
 		ID       string         `json:"id"`
 		Topic    string         `json:"topic"`
-		Core     string         `json:"core"` // the compiled core that answers it, without .wasm
-		Page     string         `json:"page"`
-		Title    string         `json:"title"`
-		Question string         `json:"question"`
-		Range    string         `json:"range"`
+		Core     string         `json:"core"`           // the compiled core that answers it, without .wasm
+		Page     string         `json:"page,omitempty"` // what other pages alone ask has none
+		Title    calc.Phrase    `json:"title"`
+		Question calc.Phrase    `json:"question"`
+		Range    calc.Phrase    `json:"range"`
 		Inputs   []inputRecord  `json:"inputs"`
 		Outputs  []outputRecord `json:"outputs"`
-		Cautions []string       `json:"cautions,omitempty"`
+		Cautions []calc.Phrase  `json:"cautions,omitempty"`
 	}
 	inputRecord struct {
 		Key      string         `json:"key"`
 		Kind     string         `json:"kind"` // number, choice, words or table
-		Label    string         `json:"label"`
-		Help     string         `json:"help,omitempty"`
+		Label    calc.Phrase    `json:"label"`
+		Help     calc.Phrase    `json:"help,omitempty"`
 		Symbol   string         `json:"symbol,omitempty"`
-		Place    string         `json:"place,omitempty"`
-		Heading  string         `json:"heading,omitempty"`
+		Place    calc.Phrase    `json:"place,omitempty"`
+		Heading  calc.Phrase    `json:"heading,omitempty"`
 		Unit     *string        `json:"unit,omitempty"` // what the limits and the example are in
 		Units    []unitRecord   `json:"units,omitempty"`
 		Min      *float64       `json:"min,omitempty"`
@@ -50,7 +50,7 @@ type (
 		Choices  []choiceRecord `json:"choices,omitempty"`
 		When     *whenRecord    `json:"when,omitempty"`
 		Rows     []inputRecord  `json:"rows,omitempty"`
-		RowName  string         `json:"row_name,omitempty"`
+		RowName  calc.Phrase    `json:"row_name,omitempty"`
 		Most     int            `json:"most,omitempty"`
 	}
 	unitRecord struct {
@@ -59,8 +59,8 @@ type (
 		US     bool   `json:"us,omitempty"`
 	}
 	choiceRecord struct {
-		Key   string `json:"key"`
-		Label string `json:"label"`
+		Key   string      `json:"key"`
+		Label calc.Phrase `json:"label"`
 	}
 	whenRecord struct {
 		Key string   `json:"key"`
@@ -69,8 +69,8 @@ type (
 	outputRecord struct {
 		Key      string         `json:"key"`
 		Kind     string         `json:"kind"` // number, words or list
-		Label    string         `json:"label"`
-		Place    string         `json:"place,omitempty"`
+		Label    calc.Phrase    `json:"label"`
+		Place    calc.Phrase    `json:"place,omitempty"`
 		Unit     *string        `json:"unit,omitempty"`
 		Units    []unitRecord   `json:"units,omitempty"`
 		Decimals int            `json:"decimals,omitempty"`
@@ -86,8 +86,13 @@ func addDescription(site bundle) error {
 	for _, core := range menu.Cores() {
 		for _, t := range core.Topics {
 			for _, c := range t.Calculators() {
+				c = tongue{}.put(c).(*calc.Calculator) // without marks for the engine
+				page := ""
+				if t.Listed() {
+					page = pageFile(c)
+				}
 				all.Calculators = append(all.Calculators, calculatorRecord{
-					ID: c.ID, Topic: t.ID, Core: core.Name, Page: pageFile(c), Title: c.Title, Question: c.Question, Range: c.Range,
+					ID: c.ID, Topic: t.ID, Core: core.Name, Page: page, Title: c.Title, Question: c.Question, Range: c.Range,
 					Inputs: describeInputs(c.Inputs), Outputs: describeOutputs(c.Outputs), Cautions: c.Cautions,
 				})
 			}

@@ -23,8 +23,10 @@ type field struct {
 
 // A formPlace is one part of the form.
 type formPlace struct {
-	Name, ID string
-	Fields   []field
+	Name   calc.Phrase
+	Key    string // the name in no language: the report knows the place by it
+	ID     string
+	Fields []field
 }
 
 // manyChoices is how many choices no longer stand side by side.
@@ -46,7 +48,7 @@ func formPlaces(c *calc.Calculator) []formPlace {
 	var places []formPlace
 	for _, in := range c.Inputs {
 		if n := len(places); n == 0 || places[n-1].Name != in.Place {
-			places = append(places, formPlace{Name: in.Place, ID: placeID(in.Place)})
+			places = append(places, formPlace{Name: in.Place, Key: string(in.Place), ID: placeID(string(in.Place))})
 		}
 		last := &places[len(places)-1]
 		last.Fields = append(last.Fields, newField(in, "", ""))
@@ -95,16 +97,24 @@ func newField(in calc.Input, table, row string) field {
 	return f
 }
 
-// LimitsText is the smallest and the largest number allowed, in the input's own unit.
-func (f field) LimitsText() string {
+// limits is the smallest and the largest number allowed, in the input's own unit.
+func (t tongue) limits(f field) string {
 	if f.Kind != "number" {
 		return ""
 	}
-	s := plain(f.Limits.Min) + " to " + plain(f.Limits.Max)
-	if f.Unit.Symbol() != "" {
-		s += "\u202f" + f.Unit.Symbol()
+	s := t.say("{least} to {most}", "least", t.typed(plain(f.Limits.Min)), "most", t.typed(plain(f.Limits.Max)))
+	if symbol := t.say(f.Unit.Label()); symbol != "" {
+		s += "\u202f" + symbol
 	}
 	return strings.ReplaceAll(s, "-", "−")
+}
+
+// typedIn is what stands in a field's box at first.
+func (t tongue) typedIn(f field) string {
+	if f.Kind == "number" {
+		return t.typed(f.Default)
+	}
+	return f.Default
 }
 
 // Several reports whether there is more than one unit to choose from.

@@ -1,6 +1,7 @@
 // Command site builds the finished static site and serves it.
 //
 //	go run ./site build [-out dist]
+//	go run ./site words
 //	go run ./site serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild]
 package main
 
@@ -18,7 +19,7 @@ func main() {
 	}
 }
 
-const usage = "say what to do: build [-out dist], or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild]"
+const usage = "say what to do: build [-out dist], words, or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild]"
 
 func run(args []string) error {
 	if len(args) == 0 {
@@ -32,6 +33,8 @@ func run(args []string) error {
 			return err
 		}
 		return build(*out)
+	case "words":
+		return updateWords()
 	case "serve":
 		var s server
 		flags.StringVar(&s.dir, "dir", "dist", "folder with the site")

@@ -4,17 +4,14 @@ import (
 	"bytes"
 	"html/template"
 	"io/fs"
-	"path"
-	"slices"
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
-	"spraywright/calc/source"
 )
 
 const (
-	siteName        = "Spraywright"
-	siteDescription = "Work out what to mix, how to spray it and when it is done, without a network, with the working shown."
+	siteName                    = "Spraywright"
+	siteDescription calc.Phrase = "Work out what to mix, how to spray it and when it is done, without a network, with the working shown."
 )
 
 // front is the calculator that the site opens on.
@@ -22,13 +19,20 @@ const front = "job"
 
 // A page is what the layout needs to know of each page.
 type page struct {
-	File, Title, Description string
-	Name                     string // the calculator's ID, or the page's own name
-	Units                    bool   // has the units switch and the share button
-	Module                   string // the script that works the page, where it is no calculator's
-	Modules                  []string
-	Body                     template.HTML
+	Title, Description calc.Phrase
+	File               string      // within the tongue's folder
+	Name               string      // the calculator's ID, or the page's own name
+	Of                 calc.Phrase // what the page is about, where its title has a hole for it
+	Units              bool        // has the units switch and the share button
+	Module             string      // the script that works the page, where it is no calculator's
+	Modules            []string
+	Tongue             tongue
+	Tongues            []tongue // all of them
+	Body               template.HTML
 }
+
+// Link is the way from the page to itself in another tongue.
+func (p page) Link(to tongue) string { return p.Tongue.Root() + to.Folder() + p.File }
 
 // Policy is what the page may do.
 func (page) Policy() string { return pagePolicy }
@@ -36,23 +40,40 @@ func (page) Policy() string { return pagePolicy }
 // Site is the name of the site.
 func (page) Site() string { return siteName }
 
-// A renderer makes pages from the templates.
+// A renderer makes pages from the templates, in one tongue.
 type renderer struct {
 	*template.Template
+	tongue
+	all  []tongue
 	site bundle
 }
 
-// addPages renders every page.
+// addPages renders every page in every tongue.
 func addPages(site bundle, testdata fs.FS) error {
-	t, err := template.New("").Funcs(template.FuncMap{"cite": cite, "formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "t": func(text string) string { return text }, "basis": func() map[source.Basis]string { return basisWords }}).
-		ParseFS(assets, "templates/*.html")
+	all, err := tongues()
 	if err != nil {
 		return err
 	}
-	r := renderer{t, site}
+	for _, t := range all {
+		if err := addPagesIn(site, testdata, t, all); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
+	templates, err := template.New("").Funcs(template.FuncMap{
+		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
+		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points,
+	}).ParseFS(assets, "templates/*.html")
+	if err != nil {
+		return err
+	}
+	r := renderer{templates, t, tongues, site}
 	all := &bibliography{}
 	for _, c := range calculators() {
-		p, err := newCalculatorPage(c, testdata)
+		p, err := newCalculatorPage(t, c, testdata)
 		if err != nil {
 			return err
 		}
@@ -63,7 +84,7 @@ func addPages(site bundle, testdata fs.FS) error {
 		if p.Example.Working == nil {
 			continue
 		}
-		worked := page{File: p.WorkedFile(), Title: c.Title + ", worked out", Description: "Every step of the worked example", Name: c.ID + "-worked"}
+		worked := page{File: p.WorkedFile(), Title: "{title}, worked out", Of: c.Title, Description: "Every step of the worked example", Name: c.ID + "-worked"}
 		if err := r.render("worked", worked, p); err != nil {
 			return err
 		}
@@ -72,10 +93,13 @@ func addPages(site bundle, testdata fs.FS) error {
 		page
 		data any
 	}{
-		{page{Name: "shelf", Title: "Shelf", Description: "Data sheets, guns, booths and shop settings that fill your forms", Module: "shelf"}, nil},
-		{page{Name: "timers", Title: "Timers", Description: "Flash-off, pot life, recoat and bake, several at once", Module: "timers"}, nil},
-		{page{Name: "log", Title: "Mix log", Description: "What was mixed, by day and month, with its VOC", Module: "log"}, nil},
-		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Topics()},
+		{page{Name: "shelf", Title: "Shelf", Description: "Data sheets, guns, booths and shop settings that fill your forms", Module: "shelf"}, shelfKinds()},
+		{page{Name: "timers", Title: "Timers", Description: "Flash-off, pot life, recoat and bake, several at once", Module: "timers"}, newTimersPage()},
+		{page{Name: "log", Title: "Mix log", Description: "What was mixed, by day and month, with its VOC", Module: "log"}, newLogPage()},
+		{page{Name: "gauge", Title: "Gauge bench", Description: "Gauge readings by large keys, judged as they come in", Module: "gauge"}, newGaugePage()},
+		{page{Name: "exercises", Title: "Exercises", Description: "Tasks with numbers of your own, judged at once, with the working", Module: "exercise"}, exerciseTopics()},
+		{page{Name: "exercise-set", Title: "Make a set of exercises", Description: "Exercises from any calculator, as a link for your learners", Module: "exercise-set"}, exerciseTopics()},
+		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Listed()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
@@ -90,31 +114,26 @@ func addPages(site bundle, testdata fs.FS) error {
 
 func (r renderer) render(body string, p page, data any) error {
 	var b bytes.Buffer
-	if err := r.ExecuteTemplate(&b, body, data); err != nil {
+	p.Tongue, p.Tongues = r.tongue, r.all
+	if err := r.ExecuteTemplate(&b, body, r.put(data)); err != nil {
 		return err
 	}
 	p.Body = template.HTML(b.String())
-	for name := range r.site {
-		if path.Dir(name) == "scripts" && p.Units && !slices.Contains(notPreloaded, path.Base(name)) {
-			p.Modules = append(p.Modules, name)
-		}
+	if p.Units {
+		p.Modules = atFirst(r.site)
 	}
-	slices.Sort(p.Modules)
 	b.Reset()
 	if err := r.ExecuteTemplate(&b, "layout", p); err != nil {
 		return err
 	}
-	r.site[p.File] = bytes.Clone(b.Bytes())
+	r.site[r.Folder()+p.File] = bytes.Clone(b.Bytes())
 	return nil
 }
 
-// notPreloaded are scripts that a page loads otherwise, or only where workers fail.
-var notPreloaded = []string{"theme.js", "core-worker.js", "engine.js"}
-
-// calculators is every calculator, in menu order.
+// calculators is every calculator that has a page, in menu order.
 func calculators() []*calc.Calculator {
 	var all []*calc.Calculator
-	for _, t := range menu.Topics() {
+	for _, t := range menu.Listed() {
 		all = append(all, t.Calculators()...)
 	}
 	return all

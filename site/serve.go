@@ -141,7 +141,7 @@ func newHandler(dir string) (http.Handler, error) {
 var types = map[string]string{
 	".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
 	".json": "application/json", ".webmanifest": "application/manifest+json", ".wasm": "application/wasm",
-	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8",
+	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8", ".words": "text/plain; charset=utf-8",
 }
 
 var errHidden = errors.New("not a file of the site")

@@ -16,7 +16,7 @@ import (
 
 // made is the site with a stand-in for the compiled core, made once for all tests.
 var made = sync.OnceValues(func() (bundle, error) {
-	return assemble(bundle{"job.wasm": []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
+	return assemble(bundle{"job.wasm": []byte("core"), coreFile(wholeCore): []byte("core")}, []byte("runtime"), os.DirFS("../testdata"))
 })
 
 func finished(t *testing.T) bundle {
@@ -59,11 +59,11 @@ func elements(t *testing.T, page []byte) []element {
 	}
 }
 
-// pages runs a test on every page.
+// pages runs a test on every page. The one file holds them all again, packed.
 func pages(t *testing.T, test func(t *testing.T, site bundle, name string, es []element)) {
 	site := finished(t)
 	for _, name := range slices.Sorted(maps.Keys(site)) {
-		if path.Ext(name) == ".html" {
+		if path.Ext(name) == ".html" && name != oneFile {
 			t.Run(name, func(t *testing.T) { test(t, site, name, elements(t, site[name])) })
 		}
 	}
@@ -149,13 +149,16 @@ func TestLinksWithinTheSiteLeadSomewhere(t *testing.T) {
 				}
 				file, fragment, _ := strings.Cut(link, "#")
 				require.False(t, strings.Contains(file, ":") || strings.HasPrefix(file, "/"), "%s leaves the folder", link)
+				file, _, _ = strings.Cut(file, "?")
 				switch file {
 				case "":
 					file = name
 				case "./":
-					file = "index.html"
+					file = path.Join(path.Dir(name), "index.html")
+				default:
+					file = path.Join(path.Dir(name), file)
 				}
-				require.Contains(t, site, file)
+				require.True(t, site[file] != nil, "there is no %s", file)
 				// A fragment with an equals sign is a form filled in.
 				if fragment != "" && !strings.Contains(fragment, "=") {
 					assert.True(t, idsOf(elements(t, site[file]))[fragment], "%s has no %s", file, fragment)

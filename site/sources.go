@@ -12,11 +12,8 @@ import (
 // A cited is a place in a published work that some working rests on.
 type cited struct{ source.Work }
 
-// Text words it as the working does.
-func (c cited) Text() string { return cite(&c.Work) }
-
-// How says how the project knows what the source says.
-func (c cited) How() string { return basisWords[c.Basis] }
+// Source is the place as working cites it.
+func (c cited) Source() source.Source { return &c.Work }
 
 // A bibliography is what the page of sources shows.
 type bibliography struct {
@@ -65,7 +62,7 @@ func (b *bibliography) add(p calculatorPage) {
 func (b *bibliography) cite(c cited, user *calc.Calculator) {
 	i := slices.IndexFunc(b.Works, func(w *work) bool { return w.ID == c.ID })
 	if i < 0 {
-		i, b.Works = len(b.Works), append(b.Works, &work{Title: c.Title, ID: c.ID})
+		i, b.Works = len(b.Works), append(b.Works, &work{Title: c.Name(), ID: c.ID})
 		slices.SortFunc(b.Works, func(a, b *work) int {
 			return cmp.Or(strings.Compare(strings.ToLower(a.Title), strings.ToLower(b.Title)), strings.Compare(a.ID, b.ID))
 		})
@@ -96,7 +93,7 @@ func (b *bibliography) Outside() (n int) {
 }
 
 // basisWords say how the project knows what a source says.
-var basisWords = map[source.Basis]string{
+var basisWords = map[source.Basis]calc.Phrase{
 	source.Seen:       "read in the work itself",
 	source.SecondHand: "as another work quotes it",
 	source.Memory:     "from memory, not yet checked against the work",
@@ -105,17 +102,29 @@ var basisWords = map[source.Basis]string{
 }
 
 // cite words a source for the working.
-func cite(s source.Source) string {
+func (t tongue) cite(s source.Source) string {
 	if s == nil {
 		return ""
 	}
-	text := s.Title
+	text := t.say(s.Name())
 	if s.Place != "" {
-		text += ", " + s.Place
+		text += ", " + t.say(s.Place)
 	}
 	// These two say in their title how they are known.
 	if s.ID == source.Definition.ID || s.ID == source.CommonPractice.ID || s.ID == source.OurChoice.ID {
 		return text
 	}
-	return text + " — " + basisWords[s.Basis]
+	return text + " — " + t.how(s.Basis)
+}
+
+// how says how the project knows what a source says.
+func (t tongue) how(b source.Basis) string { return t.say(basisWords[b]) }
+
+// basis is how, for every basis.
+func (t tongue) basis() map[source.Basis]string {
+	all := map[source.Basis]string{}
+	for b := range basisWords {
+		all[b] = t.how(b)
+	}
+	return all
 }

@@ -47,41 +47,60 @@ func dome(w *calc.Working, e *calc.Entry, both bool) calc.Num {
 	return Dome(w, rim, height, both)
 }
 
-// Describe puts a part whose fields are sound into a sentence: what it is called, its shape and sizes, how many,
-// and the area of one.
+// Describe puts a part whose fields are sound into a sentence: what it is called, its shape and sizes, how much of it is
+// painted where that is not the plain outside, how many, and the area of one.
 func Describe(e *calc.Entry, one calc.Num) calc.Text {
-	n := e.Given(field.Count)
-	pieces := "{n} pieces, {area} each"
-	if n.V == 1 {
-		pieces = "{n} piece, {area}"
+	says := calc.Phrase("{name}, {shape}, {n} pieces, {area} each")
+	n, painted := e.Given(field.Count), painted(e)
+	switch {
+	case n.V == 1 && painted != "":
+		says = "{name}, {shape}, {painted}, {n} piece, {area}"
+	case n.V == 1:
+		says = "{name}, {shape}, {n} piece, {area}"
+	case painted != "":
+		says = "{name}, {shape}, {painted}, {n} pieces, {area} each"
 	}
-	name := e.Words(field.PartName)
-	if name == "" {
-		name = "Part"
+	name := calc.Words(e.Words(field.PartName), "name")
+	if name.Words == "" {
+		name = calc.Term("Part", "name")
 	}
-	return calc.Say("{name}, "+outline(e)+", "+pieces, calc.Words(name, "name"), n.To(0, "n"), one.As("area"),
-		e.Given(field.PartLength).As("l"), e.Given(field.PartWidth).As("w"), e.Given(field.PartHeight).As("h"),
+	shape := calc.Say(outline(e.Picked(field.Shape)), e.Given(field.PartLength).As("l"), e.Given(field.PartWidth).As("w"), e.Given(field.PartHeight).As("h"),
 		e.Given(field.PartDiameter).As("d"), e.Given(field.PartSmallEnd).As("s"))
+	return calc.Say(says, name, shape.As("shape"), calc.Term(painted, "painted"), n.To(0, "n"), one.As("area"))
 }
 
-// outline is the shape with its sizes, and how much of it is painted where that is not the plain outside.
-func outline(e *calc.Entry) string {
-	extra := map[string]string{"two": ", both sides", "six": ", all faces", "four": ", sides only", "inside-too": ", inside too",
-		"inside": ", inside", "both": ", inside too"}
-	painted := extra[e.Picked(field.Sides)] + extra[e.Picked(field.Faces)] + extra[e.Picked(field.Skin)]
-	switch e.Picked(field.Shape) {
+// outline is the shape with its sizes.
+func outline(shape string) calc.Phrase {
+	switch shape {
 	case "flat":
-		return "flat {l} × {w}" + painted
+		return "flat {l} × {w}"
 	case "disc":
-		return "disc {d} across" + painted
+		return "disc {d} across"
 	case "box":
-		return "box {l} × {w} × {h}" + painted
+		return "box {l} × {w} × {h}"
 	case "tube":
-		return "tube {d} across, {l} long" + painted
+		return "tube {d} across, {l} long"
 	case "cone":
-		return "cone {d} to {s} across, {l} long" + painted
+		return "cone {d} to {s} across, {l} long"
 	case "dome":
-		return "dome {d} across, {h} high" + painted
+		return "dome {d} across, {h} high"
 	}
 	return "measured"
+}
+
+// painted is how much of the shape is painted where that is not the plain outside.
+func painted(e *calc.Entry) calc.Phrase {
+	switch e.Picked(field.Sides) + e.Picked(field.Faces) + e.Picked(field.Skin) { // one of them is asked
+	case "two":
+		return "both sides"
+	case "six":
+		return "all faces"
+	case "four":
+		return "sides only"
+	case "inside":
+		return "inside"
+	case "inside-too", "both":
+		return "inside too"
+	}
+	return ""
 }

@@ -19,7 +19,7 @@ func twice(both bool) (factor float64, formula string) {
 	return 1, ""
 }
 
-func squareMetres(w *calc.Working, label, formula string, x float64, sizes ...calc.Num) calc.Num {
+func squareMetres(w *calc.Working, label calc.Phrase, formula string, x float64, sizes ...calc.Num) calc.Num {
 	return w.Step(label, "A_1 = "+formula+" / 1e6", unit.SquareMetre, source.Mensuration, x/1e6, sizes...)
 }
 

@@ -39,7 +39,7 @@ var (
 )
 
 // sized asks for a size of a part outright, up to 100 m, since no shape is asked for.
-func sized(in calc.Input, help string, example float64) calc.Input {
+func sized(in calc.Input, help calc.Phrase, example float64) calc.Input {
 	in.When, in.Help, in.Example, in.Limits = nil, help, example, calc.Between(1, 100000)
 	return in
 }

@@ -28,7 +28,7 @@ func TankArea() *calc.Calculator {
 			w.Result(areaOne, one)
 			w.Result(areaAll, w.Step("Area of all tanks", "A = N * A_1", unit.SquareMetre, source.Definition, n.V*one.V, n, one))
 		},
-		Cautions: []string{"Spraying inside a tank can kill: vapour gathers, and air runs short. It needs a permit, forced air, a gas meter and a watch outside, as your code for confined spaces says."},
+		Cautions: []calc.Phrase{"Spraying inside a tank can kill: vapour gathers, and air runs short. It needs a permit, forced air, a gas meter and a watch outside, as your code for confined spaces says."},
 	}
 }
 

@@ -4,11 +4,13 @@
 // the data sheet, the safety data sheet, the local code or somebody licensed.
 package caution
 
+import "spraywright/calc"
+
 const (
 	// Isocyanate is for every answer about a two-pack mix. HSE, motor vehicle repair pages on isocyanate paint
 	// (www.hse.gov.uk/mvr, myths 4 and 5; HSG276): asthma also from short exposures, mist that cannot be seen,
 	// air-fed breathing apparatus until the clearance time has passed, visor down until then.
-	Isocyanate = "Mist from two-pack paint can cause asthma, even after a short job and even when you cannot see it: wear air-fed breathing protection, visor down, " +
+	Isocyanate = calc.First + "Mist from two-pack paint can cause asthma, even after a short job and even when you cannot see it: wear air-fed breathing protection, visor down, " +
 		"while you spray and until the measured clearance time has passed. Follow the safety data sheet and your local code."
 
 	// Flammable is for every answer that puts solvent into the air. 29 CFR 1910.94(c)(6)(ii) and 1910.107.

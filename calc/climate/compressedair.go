@@ -20,7 +20,7 @@ func CompressedAir() *calc.Calculator {
 		Inputs:   []calc.Input{drawnIn(), field.Humidity, field.Altitude, field.LinePressure, field.ColdestPoint, field.ClassWanted},
 		Outputs:  []calc.Output{pressureDewPoint, dewPointAtGun, airClass, condensate, waterLeft, absoluteHumidity, humidityAtGun, classDewPoint},
 		Work:     workCompressedAir,
-		Cautions: []string{caution.CompressedAir},
+		Cautions: []calc.Phrase{caution.CompressedAir},
 	}
 }
 
@@ -68,9 +68,9 @@ func workCompressedAir(w *calc.Working) {
 		621.945*left.V/(287.042*(pdp.V+kelvin)), left, pdp))
 	w.Result(humidityAtGun, w.Step("Humidity once let out", "RH_e = 100*p_e/p_ws", unit.Percent, humidity, 100*let.V/pws.V, let, pws))
 	class, most, ok := HumidityClass(pdp.V)
-	said := calc.Say(class)
+	said := calc.Say("none of 1 to 6")
 	if ok {
-		said = calc.Say(class, w.Constant("Highest pressure dew point of that class", unit.DegC, humidClass, most).As("most"))
+		said = calc.Say("{class}", calc.Words(class, "class"), w.Constant("Highest pressure dew point of that class", unit.DegC, humidClass, most).As("most"))
 	}
 	w.Tell(airClass, said)
 	wantedClass(w, pdp)
@@ -98,14 +98,14 @@ func wantedClass(w *calc.Working, pdp calc.Num) {
 }
 
 // HumidityClass is the class of ISO 8573-1 for a pressure dew point in °C, by the dew point alone, and the highest
-// dew point of that class. The driest class that it meets has the lowest number.
+// dew point of that class. The driest class that it meets has the lowest number; blank where it meets none.
 func HumidityClass(pdp float64) (class string, most float64, ok bool) {
 	for i, most := range classes {
 		if pdp <= most+1e-6 {
 			return string(rune('1' + i)), most, true
 		}
 	}
-	return "none of 1 to 6", 0, false
+	return "", 0, false
 }
 
 func judgeLine(w *calc.Working, pdp, t, drains calc.Num) {

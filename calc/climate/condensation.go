@@ -18,7 +18,7 @@ func Condensation() *calc.Calculator {
 		Inputs:  []calc.Input{field.Air, field.Humidity, field.Panel, field.MarginNeeded},
 		Outputs: []calc.Output{margin, dewPoint, panelGoal, humidityGoal, dewPointShift},
 		Work:    workCondensation,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"Measure the panel at its coldest place, beside the work, and again whenever the weather or the heating changes. Where the data sheet asks for more, it rules.",
 			"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
 		},

@@ -20,7 +20,7 @@ func HeatedAir() *calc.Calculator {
 		Inputs:  []calc.Input{field.Air, field.Humidity, field.HeatedTo, field.HumidityWanted, field.Altitude},
 		Outputs: []calc.Output{heatedHumidity, heatedFor, dewPoint, dryingGain},
 		Work:    workHeatedAir,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"Warm air leaves the dew point where it was: a cold part in it gets no drier. Warm the part too.",
 			"Warm and dry the air with equipment made for a spray area: an open flame or a glowing element can light solvent vapour, and a flame adds water to the air.",
 		},

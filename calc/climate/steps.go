@@ -19,7 +19,7 @@ func Pressure(w *calc.Working, z calc.Num) calc.Num {
 // Saturation is the saturation pressure at t, over ice below 0.01 °C.
 func Saturation(w *calc.Working, t calc.Num) calc.Num {
 	T := absolute(w, t)
-	label, formula := "Saturation pressure over water", overWater
+	label, formula := calc.Phrase("Saturation pressure over water"), overWater
 	if t.V < triple {
 		label, formula = "Saturation pressure over ice", overIce
 	}
@@ -80,15 +80,15 @@ func wetBulbLiquidStep(w *calc.Working, t, W, p calc.Num) calc.Num {
 	return bulbStep(w, "Wet bulb", wetBulbBalance, overWater, wetBulbLiquid(t.V, W.V, p.V), t, W, p)
 }
 
-func bulbStep(w *calc.Working, label, balance, saturated string, bulb float64, t, W, p calc.Num) calc.Num {
+func bulbStep(w *calc.Working, label calc.Phrase, balance, saturated string, bulb float64, t, W, p calc.Num) calc.Num {
 	equation := strings.ReplaceAll(balance, "SAT", strings.ReplaceAll(saturated, "T", "(t_w + 273.15)"))
 	return w.Solve(label, "t_w", equation, unit.DegC, wetBulbAt, bulb, W, p, t)
 }
 
 func absolute(w *calc.Working, t calc.Num) calc.Num {
-	label := "Temperature"
-	if t.Label != "" {
-		label = t.Label
+	label := t.Label
+	if label == "" {
+		label = "Temperature"
 	}
-	return w.Step(label+", absolute", "T = t + 273.15", unit.Kelvin, source.Definition, t.V+kelvin, t)
+	return w.Step(w.Named("{temperature}, absolute", calc.Term(label, "temperature")), "T = t + 273.15", unit.Kelvin, source.Definition, t.V+kelvin, t)
 }

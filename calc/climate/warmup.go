@@ -23,7 +23,7 @@ func PartWarmUp() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{warmHigh, warmLow, panelGoal, dewPoint, warmConstant, biot},
 		Work:     workPartWarmUp,
-		Cautions: []string{"Measure the part at its thickest, coldest place before you spray: the thermometer rules, not this time. Never warm a part with an open flame."},
+		Cautions: []calc.Phrase{"Measure the part at its thickest, coldest place before you spray: the thermometer rules, not this time. Never warm a part with an open flame."},
 	}
 }
 
@@ -135,7 +135,7 @@ func (p warming) constant(w *calc.Working, h calc.Num) calc.Num {
 }
 
 func (p warming) wait(w *calc.Working, slow, fast, air, panel, goal, dew calc.Num) {
-	takes := func(label string, tau calc.Num) calc.Num {
+	takes := func(label calc.Phrase, tau calc.Num) calc.Num {
 		return w.Step(label, "t = tau * ln((t_a - t_0) / (t_a - t_goal))", unit.Minute, lumped,
 			tau.V*math.Log((air.V-panel.V)/(air.V-goal.V)), tau, air, panel, goal)
 	}

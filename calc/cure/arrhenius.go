@@ -39,19 +39,20 @@ func ActivationEnergy(w *calc.Working, t1, T1, t2, T2 calc.Num) calc.Num {
 }
 
 // carry brings a stated time to the temperature now, in the stated time's unit.
-func carry(w *calc.Working, label string, energy, stated, statedAt, now calc.Num) calc.Num {
+func carry(w *calc.Working, label calc.Phrase, energy, stated, statedAt, now calc.Num) calc.Num {
 	return w.Step(label, "t = t_ref * exp(E_a / 0.008314462618 * (1 / (T + 273.15) - 1 / (T_ref + 273.15)))", stated.Unit, arrhenius,
 		stated.V*Stretch(energy.V, statedAt.V, now.V),
 		stated, energy, now, statedAt)
 }
 
 // band carries a time that is stated once: the shortest and the longest it may become.
-func band(w *calc.Working, what string, stated, statedAt, now calc.Num) (low, high calc.Num) {
+func band(w *calc.Working, what calc.Phrase, stated, statedAt, now calc.Num) (low, high calc.Num) {
 	low, high = weakBond(w), strongBond(w)
 	if now.V >= statedAt.V {
 		low, high = high, low
 	}
-	return carry(w, what+" at the shortest", low, stated, statedAt, now), carry(w, what+" at the longest", high, stated, statedAt, now)
+	time := calc.Term(what, "time")
+	return carry(w, w.Named("{time} at the shortest", time), low, stated, statedAt, now), carry(w, w.Named("{time} at the longest", time), high, stated, statedAt, now)
 }
 
 func weakBond(w *calc.Working) calc.Num {

@@ -21,7 +21,7 @@ func BakeEquivalent() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{bakeNeeded, bakeNeededLow, equivalentLow, equivalentHigh, timeConstant, energyFitted},
 		Work:     bakeEquivalent,
-		Cautions: []string{noRelease, caution.Bake},
+		Cautions: []calc.Phrase{noRelease, caution.Bake},
 	}
 }
 
@@ -36,7 +36,7 @@ var (
 	timeConstant   = calc.Output{Key: "time_constant", Label: "Time constant of the part", Unit: unit.Minute, Decimals: 1, Optional: true}
 )
 
-func reworded(in calc.Input, label, help string) calc.Input {
+func reworded(in calc.Input, label, help calc.Phrase) calc.Input {
 	in.Label, in.Help = label, help
 	return in
 }
@@ -98,7 +98,7 @@ func (b *bake) fromMetal(w *calc.Working) {
 	low, high, energy := today(w, "Bake", b.time, b.at, b.second, b.secondAt, metal)
 	b.answer(w, low, high, energy)
 	if t := w.Given(field.BakeTime); t.Given() {
-		worth := func(label string, need calc.Num) calc.Num {
+		worth := func(label calc.Phrase, need calc.Num) calc.Num {
 			return w.Step(label, "X = t_ref * t_b / t", unit.Minute, arrhenius, b.time.V*t.V/need.V, b.time, t, need)
 		}
 		b.judge(w, worth("Your bake at its least, in minutes of the sheet’s", high), worth("Your bake at its most", low))
@@ -109,6 +109,7 @@ func (b *bake) fromMetal(w *calc.Working) {
 func (b *bake) answer(w *calc.Working, low, high, energy calc.Num) {
 	w.Result(bakeNeeded, high)
 	w.Result(bakeNeededLow, low)
+	w.Timed(bakeNeeded, w.Timer(calc.Bake, "", calc.Num{}, low, high))
 	if energy.Given() {
 		w.Result(energyFitted, energy)
 	}

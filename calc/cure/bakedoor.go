@@ -21,7 +21,7 @@ func (b *bake) fromDoor(w *calc.Working) {
 	weak, strong, energy := b.energies(w)
 	least, most := Paces(weak.V, strong.V, b.at.V)
 	args := []calc.Arg{tau.As("tau"), air.As("T_a"), start.As("T_0"), weak.As("E_weak"), strong.As("E_strong"), b.time.As("t_ref"), b.at.As("T_ref")}
-	model := func(label, how string, x float64, args ...calc.Arg) calc.Num {
+	model := func(label, how calc.Phrase, x float64, args ...calc.Arg) calc.Num {
 		return w.Model(label, how, unit.Minute, arrhenius, x, args...)
 	}
 	const sum = "each 0.1 min counts exp(−E/R (1/T − 1/T_ref)), with the metal at T = T_a + (T_0 − T_a) exp(−t/tau), "

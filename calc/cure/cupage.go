@@ -24,7 +24,7 @@ func CupAge() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{leftLow, leftHigh, usedHigh, usedLow},
 		Work:     cupAge,
-		Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+		Cautions: []calc.Phrase{caution.PotLife, caution.Isocyanate, bigBatch},
 	}
 }
 
@@ -63,6 +63,7 @@ func cupAge(w *calc.Working) {
 	left := remains(w, "Left at the least", shortest, high)
 	w.Result(leftLow, left)
 	w.Result(leftHigh, remains(w, "Left at the most", longest, low))
+	w.Timed(leftLow, w.Timer(calc.PotLife, "", age(w), calc.Num{}, left))
 	judgeCup(w, left, high, low)
 }
 
@@ -88,8 +89,17 @@ func usedUp(w *calc.Working, stated, statedAt, second, secondAt calc.Num) (most,
 	return most, w.Step("Pot life used at the least", formula, unit.Percent, usedAdds, 100*sumLeast, leastBy...), true
 }
 
+// age is how long ago the cup was mixed: all its stays together.
+func age(w *calc.Working) calc.Num {
+	sum := 0.0
+	for _, row := range w.Rows(stays) {
+		sum += row.Given(field.StoodFor).V
+	}
+	return calc.N(sum, unit.Minute)
+}
+
 // remains is what is left of a pot life in minutes when a share of it in percent is used.
-func remains(w *calc.Working, label string, life, used calc.Num) calc.Num {
+func remains(w *calc.Working, label calc.Phrase, life, used calc.Num) calc.Num {
 	return w.Step(label, "t_left = t * max(0, 1 - u / 100)", unit.Minute, usedAdds, life.V*max(0, 1-used.V/100), life, used)
 }
 

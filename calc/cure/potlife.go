@@ -18,7 +18,7 @@ func PotLifeToday() *calc.Calculator {
 		Inputs:   []calc.Input{field.PotLife, field.PotLifeAt, field.PotLifeSecond, field.PotLifeSecondAt, mixTemperature},
 		Outputs:  []calc.Output{potLow, potHigh, energyFitted},
 		Work:     potLifeToday,
-		Cautions: []string{caution.PotLife, caution.Isocyanate, bigBatch},
+		Cautions: []calc.Phrase{caution.PotLife, caution.Isocyanate, bigBatch},
 	}
 }
 
@@ -48,6 +48,7 @@ func potLifeToday(w *calc.Working) {
 	low, high, energy := today(w, "Pot life", stated, statedAt, second, secondAt, now)
 	w.Result(potLow, low)
 	w.Result(potHigh, high)
+	w.Timed(potLow, w.Timer(calc.PotLife, "", calc.Num{}, calc.Num{}, low))
 	if energy.Given() {
 		w.Result(energyFitted, energy)
 	}

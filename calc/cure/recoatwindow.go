@@ -22,7 +22,7 @@ func RecoatWindow() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{earliest, earliestMaybe, latest, fromClock, toClock},
 		Work:     recoatWindow,
-		Cautions: []string{"The data sheet's window comes first. Past it, sand before you recoat: paint laid too late may peel.", caution.Isocyanate},
+		Cautions: []calc.Phrase{"The data sheet's window comes first. Past it, sand before you recoat: paint laid too late may peel.", caution.Isocyanate},
 	}
 }
 
@@ -61,6 +61,7 @@ func recoatWindow(w *calc.Working) {
 		w.Tell(fromClock, clockAfter(at, high.V, math.Ceil))
 	}
 	if !last.Given() {
+		w.Timed(earliest, w.Timer(calc.Recoat, "", calc.Num{}, high, last))
 		w.Judge(calc.Go, calc.Say("Recoat after {from}", high.To(1, "from")), calc.Say("Check that it is as dry as the sheet asks before you go over it"))
 		return
 	}
@@ -74,6 +75,7 @@ func recoatWindow(w *calc.Working) {
 			calc.Say("Let it dry through and sand before you recoat, or ask your supplier"))
 		return
 	}
+	w.Timed(earliest, w.Timer(calc.Recoat, "", calc.Num{}, high, shut))
 	w.Judge(calc.Go, calc.Say("Recoat between {from} and {to} after the coat", high.To(1, "from"), shut.To(1, "to")), calc.Say("Past that, sand first"))
 }
 

@@ -23,7 +23,7 @@ func PotLife(w *calc.Working, stated, statedAt, second, secondAt, now calc.Num) 
 }
 
 // today carries a time by the second one where there is one, and tells the energy; otherwise it is a band.
-func today(w *calc.Working, what string, stated, statedAt, second, secondAt, now calc.Num) (low, high, energy calc.Num) {
+func today(w *calc.Working, what calc.Phrase, stated, statedAt, second, secondAt, now calc.Num) (low, high, energy calc.Num) {
 	if !second.Given() {
 		low, high = band(w, what, stated, statedAt, now)
 		return low, high, energy

@@ -89,7 +89,7 @@ func WetTime(c Climate, key string, film, lost float64) float64 {
 // steel, and a wet one of 30 g/m² on thin plastic, which is the coldest.
 func FilmTemperature(w *calc.Working, c Climate, key string) (steel, plastic calc.Num) {
 	at, s := c.place(key), ordinaryAt(c.AirSpeed.V)
-	cool := func(label, how string) calc.Num {
+	cool := func(label, how calc.Phrase) calc.Num {
 		_, T := liquids[key].dry(s, at)
 		return w.Model(label, how, unit.DegC, balance, T-kelvin, c.args(key)...)
 	}

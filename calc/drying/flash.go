@@ -68,9 +68,9 @@ func scale(w *calc.Working, ref, now Climate, key string) (ratio, least, most ca
 	for _, s := range variants(r.speed) {
 		try(liquids[key], s)
 	}
-	how := spreadWords
+	how := calc.Phrase(spreadWords)
 	if key != Water {
-		how += blendWords
+		how = spreadWords + blendWords
 		for _, l := range blend(key) {
 			try(l, ordinaryAt(r.speed))
 		}

@@ -59,7 +59,7 @@ func TestRefusals(t *testing.T) {
 	}
 	assert.Nil(t, Refuse(ref, cold, "toluene"), "dew is judged elsewhere")
 	_, _, refused := FlashTime(nil, ten, ref, air(20, 92, 0.2), Water)
-	assert.Equal(t, "cannot be scaled: the humidity must be under 90 % to scale a water film's flash-off: above it a hygrometer's error is a third of the answer", refused.Message)
+	assert.Equal(t, "cannot be scaled: the humidity must be under 90 % to scale a water film's flash-off: above it a hygrometer's error is a third of the answer", refused.Error())
 }
 
 // What must hold in any two climates: the sheet's own air changes nothing, damper or colder air is never quicker,

@@ -26,7 +26,7 @@ func FlashOff() *calc.Calculator {
 		},
 		Outputs: []calc.Output{flashLow, flashHigh, flashRatio},
 		Work:    workFlashOff,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"The data sheet's own test decides: wait until the film looks and feels as it says, however long that takes.",
 			caution.Flammable,
 		},
@@ -57,5 +57,6 @@ func workFlashOff(w *calc.Working) {
 	low, high, ratio := flash(w, stated, ref, now, key)
 	w.Result(flashLow, low)
 	w.Result(flashHigh, high)
+	w.Timed(flashHigh, w.Timer(calc.FlashOff, "", calc.Num{}, low, high))
 	w.Result(flashRatio, ratio)
 }

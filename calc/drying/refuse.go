@@ -9,7 +9,7 @@ import (
 // A Refusal is why a flash-off time cannot be scaled. Message follows the label of Input, or subject: "the panel".
 type Refusal struct {
 	Input                 calc.Input
-	subject, Message, Fix string
+	subject, Message, Fix calc.Phrase
 }
 
 // fault is the refusal worded to follow "Flash-off".
@@ -17,7 +17,7 @@ func (r *Refusal) fault() *calc.Fault {
 	if r.Input.Key == field.Flash.Key {
 		return &calc.Fault{Message: r.Message, Fix: r.Fix}
 	}
-	return &calc.Fault{Message: "cannot be scaled: " + r.subject + " " + r.Message, Fix: r.Fix}
+	return &calc.Fault{Message: "cannot be scaled: {subject} {why}", Fix: r.Fix, Args: []calc.Arg{calc.Term(r.subject, "subject"), calc.Term(r.Message, "why")}}
 }
 
 // Refuse says why the time cannot be scaled, or nil. Air and panel must be from 5 to 45 °C and the time at most five
@@ -29,7 +29,7 @@ func Refuse(ref, now Climate, key string) *Refusal {
 	}
 	for _, t := range []struct {
 		in      calc.Input
-		subject string
+		subject calc.Phrase
 		t       calc.Num
 	}{{field.FlashAt, "the sheet's temperature", ref.Air}, {field.Air, "the air", now.Air}, {field.Panel, "the panel", now.Panel}} {
 		if t.t.V < 5 || t.t.V > 45 {
@@ -53,7 +53,7 @@ func Refuse(ref, now Climate, key string) *Refusal {
 	return nil
 }
 
-func tooDamp(in calc.Input, subject string, c Climate) *Refusal {
+func tooDamp(in calc.Input, subject calc.Phrase, c Climate) *Refusal {
 	const fix = "Dry or warm the air, or wait for drier weather"
 	switch {
 	case c.Humidity.V >= 90:

@@ -10,17 +10,17 @@ var (
 	Air = calc.Input{
 		Key: "air", Label: "Air temperature", Symbol: "t", Unit: unit.DegC,
 		Help:   "Measured beside the part, not read off the thermostat",
-		Limits: between(-10, 60), Example: 22,
+		Limits: between(-10, 60), Example: 22, Step: 1,
 	}
 	Humidity = calc.Input{
 		Key: "humidity", Label: "Relative humidity", Symbol: "RH", Unit: unit.Percent,
 		Help:   "From a hygrometer in the same place",
-		Limits: between(1, 100), Example: 55,
+		Limits: between(1, 100), Example: 55, Step: 1,
 	}
 	Panel = calc.Input{
 		Key: "panel", Label: "Panel temperature", Symbol: "t_s", Unit: unit.DegC,
 		Help:   "Surface thermometer, at the coldest place",
-		Limits: between(-10, 60), Example: 21,
+		Limits: between(-10, 60), Example: 21, Step: 0.5,
 	}
 	Altitude = calc.Input{
 		Key: "altitude", Label: "Altitude", Symbol: "z", Unit: unit.MetreUp,

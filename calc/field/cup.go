@@ -42,6 +42,6 @@ var (
 	CupHeight = cupPart("cup_height", "Cup inside, height", "H", "From the bottom straight up to where the top was measured", 120)
 )
 
-func cupPart(key, label, symbol, help string, example float64) calc.Input {
+func cupPart(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Millimetre, Limits: between(10, 600), Example: example}
 }

@@ -46,10 +46,10 @@ var (
 	}
 )
 
-func tip(key, label, symbol string, example float64) calc.Input {
+func tip(key string, label calc.Phrase, symbol string, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: "Diameter of the opening, as stamped on it", Unit: unit.Millimetre, Limits: between(0.2, 4), Example: example}
 }
 
-func paintPressure(key, label, symbol, help string, example float64) calc.Input {
+func paintPressure(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Bar, Limits: between(0.05, 300), Example: example, Optional: true}
 }

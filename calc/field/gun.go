@@ -16,7 +16,7 @@ var (
 	Pressure = calc.Input{
 		Key: "pressure", Label: "Start pressure in ordinary air", Symbol: "P_ref", Unit: unit.PSI,
 		Help:   "At the gun's inlet with the trigger pulled, as it works for you at 23 °C and 50 %",
-		Limits: between(5, 90), Example: 27.5,
+		Limits: between(5, 90), Example: 27.5, Step: 1,
 	}
 	PressureMost = calc.Input{
 		Key: "pressure_most", Label: "Rated highest pressure", Symbol: "P_max", Unit: unit.PSI,
@@ -26,7 +26,7 @@ var (
 	Delivery = calc.Input{
 		Key: "delivery", Label: "Measured delivery", Symbol: "Q", Unit: unit.MillilitrePerMinute,
 		Help:   "Spray into a cup for half a minute, weigh, double, and divide by the density; do not guess it from the tip",
-		Limits: between(5, 5000), Example: 180,
+		Limits: between(5, 5000), Example: 180, Step: 10,
 	}
 	FanWidth = calc.Input{
 		Key: "fan_width", Label: "Fan width", Symbol: "w", Unit: unit.Millimetre,
@@ -36,17 +36,17 @@ var (
 	GunDistance = calc.Input{
 		Key: "gun_distance", Label: "Spraying distance", Symbol: "L", Unit: unit.Millimetre,
 		Help:   "From cap to panel",
-		Limits: between(50, 500), Example: 180,
+		Limits: between(50, 500), Example: 180, Step: 10,
 	}
 	GunSpeed = calc.Input{
 		Key: "gun_speed", Label: "Gun speed", Symbol: "v", Unit: unit.MetrePerSecond,
 		Help:   "Time a stroke over a known length; about 0.3 to 0.6 m/s is usual",
-		Limits: between(0.02, 3), Example: 0.4,
+		Limits: between(0.02, 3), Example: 0.4, Step: 0.05,
 	}
 	Overlap = calc.Input{
 		Key: "overlap", Label: "Overlap", Symbol: "o", Unit: unit.Percent,
 		Help:   "How much of the last stroke the next one covers",
-		Limits: between(0, 90), Example: 50,
+		Limits: between(0, 90), Example: 50, Step: 5,
 	}
 	TransferEfficiency = calc.Input{
 		Key: "transfer_efficiency", Label: "Transfer efficiency", Symbol: "TE", Unit: unit.Percent,

@@ -63,6 +63,6 @@ var (
 	}
 )
 
-func size(key, label, help string, example float64) calc.Input {
+func size(key string, label, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Help: help, Unit: unit.Millimetre, Limits: between(1, 20000), Example: example}
 }

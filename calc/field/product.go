@@ -166,6 +166,6 @@ var (
 	}
 )
 
-func density(key, label, help string, example float64) calc.Input {
+func density(key string, label, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Help: help, Symbol: "rho", Unit: unit.KilogramPerLitre, Limits: between(0.5, 4), Example: example}
 }

@@ -85,10 +85,10 @@ var (
 	}
 )
 
-func sectionSize(key, label, symbol, help string, example float64) calc.Input {
+func sectionSize(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Millimetre, Limits: between(1, 1500), Example: example}
 }
 
-func holeSize(key, label, symbol, help string, example float64) calc.Input {
+func holeSize(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Millimetre, Limits: between(0.05, 200), Example: example}
 }

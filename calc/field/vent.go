@@ -118,10 +118,10 @@ var (
 	}
 )
 
-func boothSide(key, label, symbol, help string, example float64) calc.Input {
+func boothSide(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Metre, Limits: between(0.2, 30), Example: example}
 }
 
-func filterMass(key, label, symbol, help string, example float64) calc.Input {
+func filterMass(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Gram, Limits: between(0, 1e6), Example: example}
 }

@@ -62,18 +62,18 @@ var (
 )
 
 // vocOf asks for the VOC content of one thing. Pure solvents reach 1600 g/L.
-func vocOf(key, label, symbol, help string, example float64) calc.Input {
+func vocOf(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.GramPerLitre, Limits: between(0, 1700), Example: example}
 }
 
-func weightShare(key, label, symbol, help string, example float64) calc.Input {
+func weightShare(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Percent, Limits: between(0, 100), Example: example}
 }
 
-func sampleMass(key, label, symbol, help string, example float64) calc.Input {
+func sampleMass(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Gram, Limits: between(0, 1e6), Example: example}
 }
 
-func sampleVolume(key, label, symbol, help string, example float64) calc.Input {
+func sampleVolume(key string, label calc.Phrase, symbol string, help calc.Phrase, example float64) calc.Input {
 	return calc.Input{Key: key, Label: label, Symbol: symbol, Help: help, Unit: unit.Millilitre, Limits: between(0, 1e7), Example: example}
 }

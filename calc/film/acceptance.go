@@ -49,7 +49,7 @@ func survey(w *calc.Working, film calc.Num, x []float64) readings {
 
 // A ruling is what one rule says: blank where it cannot be applied.
 type ruling struct {
-	result string
+	result calc.Phrase
 	why    calc.Text
 }
 

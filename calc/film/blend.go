@@ -30,7 +30,7 @@ func BlendArea() *calc.Calculator {
 			w.Result(areaTouched, touched)
 			w.Result(blendAmount, w.Step(blendAmount.Label, "Q = q + H", unit.Millilitre, source.Definition, demand.V+lost.V, demand, lost))
 		},
-		Cautions:   []string{"Where the film fades to nothing it protects nothing: end a blend on sound paint, and clear over it if the data sheet says so."},
+		Cautions:   []calc.Phrase{"Where the film fades to nothing it protects nothing: end a blend on sound paint, and clear over it if the data sheet says so."},
 		Arithmetic: true,
 	}
 }

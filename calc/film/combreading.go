@@ -35,8 +35,8 @@ func CombReading() *calc.Calculator {
 				judge(w, wet, last, next)
 			}
 		},
-		Cautions: []string{wetIsEstimate,
-			"Keep your breathing protection on while you read the comb: the mist outlasts the trigger, and two-pack mist can be isocyanate."},
+		Cautions: []calc.Phrase{wetIsEstimate,
+			calc.First + "Keep your breathing protection on while you read the comb: the mist outlasts the trigger, and two-pack mist can be isocyanate."},
 		Arithmetic: true,
 	}
 }

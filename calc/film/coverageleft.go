@@ -44,7 +44,7 @@ func CoverageLeft() *calc.Calculator {
 				w.Judge(calc.Go, calc.Say("It covers {area} on average", area.As("area")), calc.Say("Start with the faces that show; the next job may take more than this one"))
 			}
 		},
-		Cautions:   []string{"Two-pack paint counts as left only while its pot life runs."},
+		Cautions:   []calc.Phrase{"Two-pack paint counts as left only while its pot life runs."},
 		Arithmetic: true,
 	}
 }

@@ -20,7 +20,7 @@ func DryFilm() *calc.Calculator {
 				w.Result(dryCoat, Dry(w, w.Given(field.WetFilm), vs))
 			}
 		},
-		Cautions:   []string{wetIsEstimate},
+		Cautions:   []calc.Phrase{wetIsEstimate},
 		Arithmetic: true,
 	}
 }
@@ -34,7 +34,7 @@ var dryCoat = calc.Output{Key: "dry_coat", Label: "Dry film of one coat", Unit: 
 // Valid for any wet >= 0, 0 < vs <= 100, read before solvent has left.
 func Dry(w *calc.Working, wet, vs calc.Num) calc.Num { return dry(w, dryCoat.Label, wet, vs) }
 
-func dry(w *calc.Working, label string, wet, vs calc.Num) calc.Num {
+func dry(w *calc.Working, label calc.Phrase, wet, vs calc.Num) calc.Num {
 	return w.Step(label, "DFT = WFT * VS / 100", unit.Micrometre, wetToDry,
 		wet.V*vs.V/100, wet, vs)
 }

@@ -19,7 +19,7 @@ func FilmFromPaint() *calc.Calculator {
 			field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.If("find_out", "film"), field.FilmMeasured},
 		Outputs: []calc.Output{filmMade, transferFound, sprayedSolids},
 		Work:    filmFromPaint,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"A transfer efficiency is true for this part, this gun and this hand only. Measure it again for parts of another shape.",
 		},
 		Arithmetic: true,

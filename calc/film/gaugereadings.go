@@ -17,10 +17,10 @@ func GaugeReadings() *calc.Calculator {
 		Question: "Do these gauge readings pass?",
 		Range: "Up to 200 readings of one film, judged by ISO 19840, SSPC-PA 2 and IMO MSC.215(82), each as far as its rule is known here. " +
 			"ISO 19840 is for films of 40 µm and more. Of the three only SSPC-PA 2 judges a film that is too thick.",
-		Inputs:  []calc.Input{specified, field.FilmLeast, field.FilmMost, gaugeTable, field.ProfileGrade, paintedArea},
-		Outputs: []calc.Output{rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted},
+		Inputs:  []calc.Input{specified, field.FilmLeast, field.FilmMost, field.GaugeRule, gaugeTable, field.ProfileGrade, paintedArea},
+		Outputs: []calc.Output{rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted, spots},
 		Work:    gaugeReadings,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"These are three different rules, told from summaries and, in part, from memory. The specification says which one counts; read it in the standard before you accept or refuse work by it.",
 		},
 	}
@@ -37,16 +37,19 @@ var (
 	rulings = calc.Output{Key: "ruling", Label: "By each rule", Columns: []calc.Output{
 		{Key: "rule", Label: "Rule", Words: true}, {Key: "result", Label: "Result", Words: true}, {Key: "reason", Label: "Why", Words: true},
 	}}
-	filmMean       = calc.Output{Key: "film_mean", Label: "Mean of the readings", Unit: unit.Micrometre, Main: true}
-	filmLowest     = calc.Output{Key: "film_lowest", Label: "Lowest reading", Unit: unit.Micrometre}
-	shareBelow     = calc.Output{Key: "share_below", Label: "Readings below the film specified", Unit: unit.Percent, Decimals: 1}
-	spotLow        = calc.Output{Key: "spot_low", Label: "SSPC-PA 2: lowest spot allowed", Unit: unit.Micrometre}
-	spotHigh       = calc.Output{Key: "spot_high", Label: "SSPC-PA 2: highest spot allowed", Unit: unit.Micrometre}
+	filmMean   = calc.Output{Key: "film_mean", Label: "Mean of the readings", Unit: unit.Micrometre, Main: true}
+	filmLowest = calc.Output{Key: "film_lowest", Label: "Lowest reading", Unit: unit.Micrometre}
+	shareBelow = calc.Output{Key: "share_below", Label: "Readings below the film specified", Unit: unit.Percent, Decimals: 1}
+	spotLow    = calc.Output{Key: "spot_low", Label: "SSPC-PA 2: lowest spot allowed", Unit: unit.Micrometre}
+	spotHigh   = calc.Output{Key: "spot_high", Label: "SSPC-PA 2: highest spot allowed", Unit: unit.Micrometre}
+	spots      = calc.Output{Key: "spot", Label: "Spots of three", Optional: true, Columns: []calc.Output{
+		{Key: "spot", Label: "Spot", Unit: unit.One}, {Key: "spot_mean", Label: "Mean", Unit: unit.Micrometre},
+	}}
 	readingsWanted = calc.Output{Key: "readings_wanted", Label: "SSPC-PA 2: readings wanted", Unit: unit.One, Optional: true}
 )
 
 // helped rewords an input for a form that asks for it in another light.
-func helped(in calc.Input, label, help string, example float64) calc.Input {
+func helped(in calc.Input, label, help calc.Phrase, example float64) calc.Input {
 	in.Label, in.Help, in.Example = label, help, example
 	return in
 }
@@ -65,10 +68,42 @@ func gaugeReadings(w *calc.Working) {
 	w.Result(filmMean, r.mean)
 	w.Result(filmLowest, r.low)
 	w.Result(shareBelow, r.below)
-	passed, failed := 0, 0
-	for i, says := range []ruling{r.byISO19840(w), r.byPA2(w, least, most), r.byMSC215(w)} {
-		rule := []string{"ISO 19840", "SSPC-PA 2", "IMO MSC.215(82), 90/10"}[i]
+	judgements := []ruling{r.byISO19840(w), r.byPA2(w, least, most), r.byMSC215(w)}
+	for i, says := range judgements {
+		rule := []calc.Phrase{"ISO 19840", "SSPC-PA 2", "IMO MSC.215(82), 90/10"}[i]
 		w.List(rulings, calc.Told(calc.Say(rule)), calc.Told(calc.Say(says.result)), calc.Told(says.why))
+	}
+	switch w.Picked(field.GaugeRule) {
+	case "iso":
+		judgeByOne(w, judgements[0], len(x))
+	case "pa2":
+		judgeByOne(w, judgements[1], len(x))
+	case "msc":
+		judgeByOne(w, judgements[2], len(x))
+	default:
+		judgeByAll(w, judgements, len(x))
+	}
+	r.listSpots(w)
+	r.draw(w, least, most)
+	wanted(w)
+}
+
+// judgeByOne rules on n readings by the rule that the specification names.
+func judgeByOne(w *calc.Working, by ruling, n int) {
+	switch {
+	case by.result == fail:
+		w.Judge(calc.Stop, by.why, calc.Say("Find where the film is wrong before you paint over it, and ask whoever specified it"))
+	case by.result == notJudged, n < fewReadings:
+		w.Judge(calc.Wait, by.why, calc.Say("Take as many, and where, as the rule wants"))
+	default:
+		w.Judge(calc.Go, by.why, calc.Say("File them with the job, under the name of the rule"))
+	}
+}
+
+// judgeByAll rules on n readings by whatever rule can be applied.
+func judgeByAll(w *calc.Working, by []ruling, n int) {
+	passed, failed := 0, 0
+	for _, says := range by {
 		switch says.result {
 		case pass:
 			passed++
@@ -77,7 +112,7 @@ func gaugeReadings(w *calc.Working) {
 		}
 	}
 	switch {
-	case failed == 0 && len(x) < fewReadings:
+	case failed == 0 && n < fewReadings:
 		w.Judge(calc.Wait, calc.Say("No rule that could be applied fails these readings, but they are too few to accept a film by"),
 			calc.Say("Take as many, and where, as the rule named in the specification wants"))
 	case failed == 0:
@@ -87,7 +122,6 @@ func gaugeReadings(w *calc.Working) {
 	default:
 		w.Judge(calc.Stop, calc.Say("Every rule that could be applied fails these readings"), calc.Say("Find where the film is wrong before you paint over it, and ask whoever specified it"))
 	}
-	wanted(w)
 }
 
 // fewReadings is the number below which no film is accepted here, whatever the readings. The smallest plan of

@@ -41,7 +41,7 @@ func PaintNeeded() *calc.Calculator {
 			w.Result(amountToMix, amount)
 			w.Result(leftOver, leftover)
 		},
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"Mix no more than you can spray within the pot life: two small mixes can beat one large one.",
 			"Transfer efficiency decides the answer and is the figure least known. Weigh a cup before and after one part, and put the true one in.",
 		},

@@ -28,7 +28,7 @@ func ProfilePaint() *calc.Calculator {
 			w.Result(paintDemand, Demand(w, area, withProfile(w, "Film with the allowance", dft, d), vs, te))
 			w.Result(demandMost, Demand(w, area, withProfile(w, "Film with the whole profile", dft, r), vs, te))
 		},
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			allowance, "Cup and gun losses come on top.",
 		},
 	}
@@ -58,6 +58,6 @@ func DeadFilm(w *calc.Working, profile calc.Num) calc.Num {
 }
 
 // withProfile is the dry film in µm to pay for when some of it is lost in the profile.
-func withProfile(w *calc.Working, label string, dft, lost calc.Num) calc.Num {
+func withProfile(w *calc.Working, label calc.Phrase, dft, lost calc.Num) calc.Num {
 	return w.Step(label, "DFT_all = DFT + d", unit.Micrometre, source.Definition, dft.V+lost.V, dft, lost)
 }

@@ -31,7 +31,7 @@ func WetFilm() *calc.Calculator {
 			w.Result(toothWet, last)
 			w.Result(toothDry, next)
 		},
-		Cautions:   []string{"The data sheet's thickest wet film comes first: more than that in one coat runs, or traps solvent."},
+		Cautions:   []calc.Phrase{"The data sheet's thickest wet film comes first: more than that in one coat runs, or traps solvent."},
 		Arithmetic: true,
 	}
 }

@@ -37,7 +37,7 @@ func across(w *calc.Working, p Profile, overlap, now, best, least calc.Num) calc
 	first := 1 - overlap.V/50 // in half fans from the edge onto the panel
 	c := section{tallest: max(1.15, p.Evenness(overlap.V).Thickest/100)}
 	pic := calc.Picture{
-		Key: "film-across", Title: "Film across the panel", Width: acrossWide, Height: acrossHigh,
+		Key: "film-across", Title: w.Voiced(calc.Say("Film across the panel")), Width: acrossWide, Height: acrossHigh,
 		Says: w.Voiced(calc.Say("Strokes at {overlap} overlap add up to a film with {now} between its thickest and thinnest place; {best} would leave {least}",
 			overlap.To(0, "overlap"), now.To(1, "now"), best.To(1, "best"), least.To(1, "least"))),
 	}
@@ -52,8 +52,8 @@ func across(w *calc.Working, p Profile, overlap, now, best, least calc.Num) calc
 		}
 		return h / mean
 	}
-	text := func(x, y float64, words string) calc.Shape {
-		return calc.Shape{Kind: calc.Label, Look: "axis", X: x, Y: y, Text: words}
+	text := func(x, y float64, words calc.Phrase) calc.Shape {
+		return calc.Shape{Kind: calc.Label, Look: "axis", X: x, Y: y, Text: w.Voiced(calc.Say(words))}
 	}
 	pic.Shapes = append(pic.Shapes,
 		calc.Shape{Kind: calc.Rule, Look: "grid", X: c.x(0), Y: c.y(1), W: acrossWide - c.x(0)},

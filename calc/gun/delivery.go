@@ -19,7 +19,7 @@ func DeliveryTest() *calc.Calculator {
 		Inputs:     []calc.Input{field.CaughtBy, field.CaughtMass, caughtDensity, field.CaughtVolume, field.CaughtFor},
 		Outputs:    []calc.Output{deliveryMeasured, triggerSlip},
 		Work:       deliveryTest,
-		Cautions:   []string{"Catch it in the booth, with the fan on and protected as for spraying: what misses the cup is mist.", caution.Flammable, caution.Isocyanate},
+		Cautions:   []calc.Phrase{"Catch it in the booth, with the fan on and protected as for spraying: what misses the cup is mist.", caution.Flammable, caution.Isocyanate},
 		Arithmetic: true,
 	}
 }

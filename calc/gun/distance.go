@@ -21,7 +21,7 @@ func DistanceAndArc() *calc.Calculator {
 		Inputs:   []calc.Input{field.GunDistance, field.DistanceHeld, field.GunTurned, field.WetFilm.Maybe()},
 		Outputs:  []calc.Output{filmEnds, filmMiddle, endsAt, wetEnds, wetMiddle},
 		Work:     distanceAndArc,
-		Cautions: []string{caution.Isocyanate},
+		Cautions: []calc.Phrase{caution.Isocyanate},
 	}
 }
 
@@ -55,7 +55,7 @@ func distanceAndArc(w *calc.Working) {
 	w.Result(filmEnds, ends)
 	w.Result(endsAt, w.Step("From the middle of the stroke", "x = L_2 * tan(theta * pi / 180)", unit.Millimetre, source.Definition, held.V*math.Tan(turn), held, theta))
 	if h := w.Given(field.WetFilm); h.Given() {
-		of := func(label string, share calc.Num) calc.Num {
+		of := func(label calc.Phrase, share calc.Num) calc.Num {
 			return w.Step(label, "h_x = h * f / 100", unit.Micrometre, source.Definition, h.V*share.V/100, h, share)
 		}
 		w.Result(wetMiddle, of("Wet film in the middle", middle))

@@ -23,7 +23,7 @@ func FilmFromGun() *calc.Calculator {
 		},
 		Outputs:    []calc.Output{perPass, wetFilm, passes, wholePasses, speedFor, deliveryFor},
 		Work:       filmFromGun,
-		Cautions:   []string{caution.Isocyanate, caution.Flammable},
+		Cautions:   []calc.Phrase{caution.Isocyanate, caution.Flammable},
 		Arithmetic: true,
 	}
 }
@@ -64,7 +64,7 @@ func judgeSpeed(w *calc.Working, v calc.Num) {
 	}
 	teach := source.Refinishing22.At("pp. 686–687: 1 ft/s for conventional guns, 1½ ft/s for HVLP").By(source.Seen)
 	usual, brisk := w.Constant("Usual speed, conventional gun", unit.MetrePerSecond, teach, 0.3), w.Constant("Usual speed, HVLP gun", unit.MetrePerSecond, teach, 0.46)
-	do := "Turn the delivery down, or spray more and thinner coats"
+	do := calc.Phrase("Turn the delivery down, or spray more and thinner coats")
 	if v.V < slowHand {
 		do = "Turn the delivery up, or overlap more"
 	}

@@ -42,7 +42,7 @@ func strokeOverlap(w *calc.Working) {
 	profile, _ := ProfileByKey(w.Picked(field.FanProfile))
 	overlap, fan := w.Given(field.Overlap), w.Given(field.FanWidth)
 	e := profile.Evenness(overlap.V)
-	share := func(out calc.Output, label, how string, x float64, args ...calc.Arg) calc.Num {
+	share := func(out calc.Output, label, how calc.Phrase, x float64, args ...calc.Arg) calc.Num {
 		n := w.Model(label, how, unit.Percent, strokesAdd, x, args...)
 		w.Result(out, n)
 		return n

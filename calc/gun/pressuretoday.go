@@ -20,7 +20,7 @@ func PressureToday() *calc.Calculator {
 		Inputs:   []calc.Input{carrier, field.Gun, field.Pressure, field.PressureMost, field.Air, field.Humidity},
 		Outputs:  []calc.Output{startPressure, dryingRatio},
 		Work:     pressureToday,
-		Cautions: []string{caution.CompressedAir, caution.Isocyanate},
+		Cautions: []calc.Phrase{caution.CompressedAir, caution.Isocyanate},
 	}
 }
 
@@ -60,7 +60,7 @@ func pressureToday(w *calc.Working) {
 // fitsPressure rejects what the law says nothing about.
 func fitsPressure(w *calc.Working, kind string, ref, most, air calc.Num) bool {
 	ok := true
-	reject := func(in calc.Input, code calc.Code, message, fix string) {
+	reject := func(in calc.Input, code calc.Code, message, fix calc.Phrase) {
 		w.Reject(in, code, message, fix)
 		ok = false
 	}

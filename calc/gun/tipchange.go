@@ -23,7 +23,7 @@ func TipChange() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{deliveryLow, deliveryHigh, fasterLow, fasterHigh, filmLow, filmHigh},
 		Work:     tipChange,
-		Cautions: []string{caution.CompressedAir, caution.Isocyanate, caution.Flammable},
+		Cautions: []calc.Phrase{caution.CompressedAir, caution.Isocyanate, caution.Flammable},
 	}
 }
 
@@ -81,6 +81,6 @@ func tipChange(w *calc.Working) {
 func far(a, b calc.Num, most float64) bool { return a.V > b.V*most || b.V > a.V*most }
 
 // scaled is x times factor, in x's unit.
-func scaled(w *calc.Working, label string, x, factor calc.Num) calc.Num {
+func scaled(w *calc.Working, label calc.Phrase, x, factor calc.Num) calc.Num {
 	return w.Step(label, "y = x * F", x.Unit, source.Definition, x.V*factor.V, x, factor)
 }

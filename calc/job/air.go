@@ -50,7 +50,7 @@ func (j *job) judgeProducts() {
 
 // judgeTemperature holds the air or the panel to a data sheet's limits, where it sets any.
 func (j *job) judgeTemperature(c *coat, t calc.Num) bool {
-	what, name := calc.Words(t.Label, "what"), calc.Words(c.name, "name")
+	what, name := calc.Term(t.Label, "what"), calc.Words(c.name, "name")
 	if low := c.Given(field.AirLowest); low.Given() && t.V < low.V {
 		j.Judge(calc.Stop, calc.Say("{what} {t} is under the {low} that {name} needs", what, t.To(1, "t"), low.To(0, "low"), name),
 			calc.Say("Warm it to {low} or more before you mix", low.To(0, "low")))

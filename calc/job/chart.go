@@ -20,7 +20,7 @@ const (
 // chart draws the call sheet: a lane for each product, a bar for each event, a mark where a cup must be used up.
 func (s *sheet) chart(start int, end float64) calc.Picture {
 	p := calc.Picture{
-		Key: "timeline", Title: "The job in time", Width: chartWidth, Height: axisHeight + laneHeight*float64(len(s.coats)) + 4,
+		Key: "timeline", Title: s.Voiced(calc.Say("The job in time")), Width: chartWidth, Height: axisHeight + laneHeight*float64(len(s.coats)) + 4,
 		Says: s.Voiced(calc.Say("{n} products from {a} to {b}: mixing, coats, flash-off and drying one after another. The call sheet says the same in words.",
 			calc.Words(strconv.Itoa(len(s.coats)), "n"), calc.Words(field.ShowClock(start), "a"), calc.Words(field.ShowClock(start+int(math.Ceil(end))), "b"))),
 	}

@@ -1,8 +1,6 @@
 package job
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/field"
 	"spraywright/calc/film"
@@ -53,8 +51,7 @@ func (j *job) readCoats() {
 			c.densities = append(c.densities, row.Given(densities[i]))
 		}
 		c.solids = film.SprayedSolids(j.Working, row.Given(field.VolumeSolids), c.ratio, row.Picked(field.SolidsFor) == "unthinned")
-		row.Describe(calc.Say("{name}, {ratio} by {by}, {solids} solids, {film} in {n}", calc.Words(c.name, "name"), calc.Words(row.Words(field.Ratio), "ratio"),
-			calc.Words(row.Picked(field.RatioBy), "by"), row.Given(field.VolumeSolids).As("solids"), c.dryFilm.As("film"), calc.Words(coatsInWords(int(c.coats.V)), "n")))
+		row.Describe(c.describe(row))
 		j.coats = append(j.coats, c)
 	}
 }
@@ -62,17 +59,23 @@ func (j *job) readCoats() {
 // told is the cell that names the product in a list.
 func (c *coat) told() calc.Cell { return calc.Told(calc.Say("{name}", calc.Words(c.name, "name"))) }
 
-func coatsInWords(n int) string {
-	if n == 1 {
-		return "1 coat"
+// describe puts the row into a sentence.
+func (c *coat) describe(row *calc.Entry) calc.Text {
+	by, coats := calc.Phrase("by volume"), calc.Phrase("{n} coats")
+	if c.byWeight {
+		by = "by weight"
 	}
-	return strconv.Itoa(n) + " coats"
+	if c.coats.V == 1 {
+		coats = "1 coat"
+	}
+	return calc.Say("{name}, {ratio} {by}, {solids} solids, {film} in {coats}", calc.Words(c.name, "name"), calc.Words(row.Words(field.Ratio), "ratio"),
+		calc.Term(by, "by"), row.Given(field.VolumeSolids).As("solids"), c.dryFilm.As("film"), calc.Say(coats, c.coats.To(0, "n")).As("coats"))
 }
 
 // hasDensities asks for the density of every part of the ratio, as soon as the ratio can be read.
 func (c *coat) hasDensities() bool {
 	ok := true
-	n := calc.Words(countInWords(len(c.ratio)), "n")
+	n := calc.Term(countInWords(len(c.ratio)), "n")
 	if len(c.ratio) > len(densities) {
 		c.Reject(field.Ratio, calc.Beyond, "has {n} parts; a job takes four at most", "Mix the others beforehand and enter them as one", n)
 		ok = false
@@ -89,7 +92,7 @@ func (c *coat) hasDensities() bool {
 // check rejects what cannot be true together, every fault at once.
 func (c *coat) check(j *job) bool {
 	ok := true
-	reject := func(in calc.Input, code calc.Code, message, fix string, args ...calc.Arg) {
+	reject := func(in calc.Input, code calc.Code, message, fix calc.Phrase, args ...calc.Arg) {
 		c.Reject(in, code, message, fix, args...)
 		ok = false
 	}
@@ -111,18 +114,11 @@ func (c *coat) check(j *job) bool {
 	}
 	if c.colour != "" && j.Ready(placeParts) && !j.hasColour(c.colour) {
 		reject(field.OnColour, calc.Impossible, "fits no part; the parts are {colours}", "Write it as in the parts table, or leave it blank",
-			calc.Words(orNone(j.colours()), "colours"))
+			j.colours())
 	}
 	return ok
 }
 
-func orNone(s string) string {
-	if s == "" {
-		return "without a colour"
-	}
-	return s
-}
-
-func countInWords(n int) string {
-	return [...]string{"no", "one", "two", "three", "four", "five", "six"}[n]
+func countInWords(n int) calc.Phrase {
+	return [...]calc.Phrase{"no", "one", "two", "three", "four", "five", "six"}[n]
 }

@@ -29,7 +29,7 @@ func (j *job) readParts() {
 			continue
 		}
 		n := row.Given(field.Count)
-		all := j.Step("Area of all "+row.Words(field.PartName), "A_all = A * N", unit.SquareMetre, source.Definition, one.V*n.V, one, n)
+		all := j.Step(j.Named("Area of all {part}", calc.Words(row.Words(field.PartName), "part")), "A_all = A * N", unit.SquareMetre, source.Definition, one.V*n.V, one, n)
 		row.Describe(area.Describe(row, one))
 		j.parts = append(j.parts, part{row.Words(field.PartName), fold(row.Words(field.Colour)), all})
 	}
@@ -58,8 +58,8 @@ func (j *job) hasColour(colour string) bool {
 	return slices.ContainsFunc(j.parts, func(p part) bool { return p.colour == colour })
 }
 
-// colours lists the colours that parts have, in the order of the table.
-func (j *job) colours() string {
+// colours lists the {colours} that parts have, in the order of the table.
+func (j *job) colours() calc.Arg {
 	var names []string
 	seen := map[string]bool{"": true}
 	for _, row := range j.Rows(parts) {
@@ -68,5 +68,8 @@ func (j *job) colours() string {
 			names = append(names, c)
 		}
 	}
-	return strings.Join(names, ", ")
+	if names == nil {
+		return calc.Term("without a colour", "colours")
+	}
+	return calc.Words(strings.Join(names, ", "), "colours")
 }

@@ -9,8 +9,8 @@ import (
 
 // partNames are what data sheets usually list in this order; the reader's tins say which is which.
 var (
-	twoPackParts = [...]string{"Paint", "Hardener", "Thinner", "Fourth part"}
-	onePackParts = [...]string{"Paint", "Thinner", "Third part", "Fourth part"}
+	twoPackParts = [...]calc.Phrase{"Paint", "Hardener", "Thinner", "Fourth part"}
+	onePackParts = [...]calc.Phrase{"Paint", "Thinner", "Third part", "Fourth part"}
 )
 
 // pour writes every cup down as readings on a scale that is never set back to zero. Cups that are alike are
@@ -30,6 +30,7 @@ func (j *job) pour(c *coat) {
 			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(comp.Mass),
 				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)))
 		}
+		j.label(c, i, n)
 		i = n
 	}
 }

@@ -18,6 +18,7 @@ type event struct {
 	what, mind  calc.Text
 	product     int
 	useBy       calc.Num // of a cup; given for a two-pack mix
+	timer       *calc.Timer
 }
 
 // A sheet lays the events of the job out in time: one painter, products in the order of the table.
@@ -48,7 +49,7 @@ func (j *job) callSheet() {
 	j.Result(takes, end)
 	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
-		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what), calc.Told(e.mind))
+		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what).Timed(e.timer), calc.Told(e.mind))
 	}
 	j.Draw(s.chart(start, end.V))
 }
@@ -80,7 +81,7 @@ func deadline(start int, t calc.Num) calc.Text {
 func whole(n int, name string) calc.Arg { return calc.N(float64(n), unit.One).To(0, name) }
 
 // later is the later of two times.
-func (s *sheet) later(label string, a, b calc.Num) calc.Num {
+func (s *sheet) later(label calc.Phrase, a, b calc.Num) calc.Num {
 	if a.V == b.V {
 		return a
 	}
@@ -88,7 +89,7 @@ func (s *sheet) later(label string, a, b calc.Num) calc.Num {
 }
 
 // after is a time some minutes after another.
-func (s *sheet) after(label string, t, minutes calc.Num) calc.Num {
+func (s *sheet) after(label calc.Phrase, t, minutes calc.Num) calc.Num {
 	return s.Step(label, "t = a + b", unit.Minute, source.Definition, t.V+minutes.V, t, minutes)
 }
 
@@ -104,7 +105,7 @@ func (s *sheet) product(i int, c *coat) {
 	ready := s.free
 	for p := range s.parts {
 		if s.on(c, p) {
-			ready = s.later("Parts ready for "+c.name, ready, s.ready[p])
+			ready = s.later(s.Named("Parts ready for {name}", name), ready, s.ready[p])
 		}
 	}
 	for k, cup := range c.cups {
@@ -130,17 +131,18 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 	start := s.Step("Start mixing", "t = max(free, ready - m)", unit.Minute, source.Definition,
 		max(s.free.V, ready.V-s.gun.mixTime.V), s.free, ready, s.gun.mixTime)
 	mixed := s.after("Cup mixed", start, s.gun.mixTime)
-	e := event{kind: "mix", from: start, until: mixed, product: i, what: calc.Say("Mix {cup}: {v}", calc.Words(s.Voiced(cupNamed(c, k)), "cup"), cup.volume.To(0, "v")),
+	e := event{kind: "mix", from: start, until: mixed, product: i, what: calc.Say("Mix {cup}: {v}", cupNamed(c, k).As("cup"), cup.volume.To(0, "v")),
 		mind: calc.Say("One-pack: no pot life; keep the lid on")}
 	if c.noPotLife {
 		e.mind = calc.Say("Not yet: its pot life is not known in this heat")
 	}
 	if c.pot.Given() {
 		e.useBy = s.after("Use the cup by", start, c.pot)
-		e.mind = calc.Say("Use by {t}", calc.Words(s.Voiced(deadline(s.start, e.useBy)), "t"), e.useBy.As("by"))
+		e.timer = c.Timer(calc.PotLife, s.Voiced(cupNamed(c, k)), calc.Num{}, calc.Num{}, c.pot)
+		e.mind = calc.Say("Use by {t}", deadline(s.start, e.useBy).As("t"))
 	}
 	if last := len(c.cups) - 1; last > 0 && k == last {
-		e.mind = calc.Say("{by}. First see how far the others went: on average {left} would be left over", calc.Words(s.Voiced(e.mind), "by"), c.left.To(0, "left"), e.useBy.As("use"))
+		e.mind = calc.Say("{by}. First see how far the others went: on average {left} would be left over", e.mind.As("by"), c.left.To(0, "left"))
 	}
 	s.add(e)
 	now := mixed
@@ -190,8 +192,8 @@ func (s *sheet) coatEnds(c *coat, k, n int) bool {
 // flash waits out the longest flash-off.
 func (s *sheet) flash(i int, c *coat, now calc.Num) calc.Num {
 	until := s.after("Flashed off", now, c.flashMost)
-	s.add(event{kind: "flash", from: now, until: until, product: i, what: calc.Say("{name} flashes off", calc.Words(c.name, "name")),
-		mind: calc.Say("{range} in this air; touch-test a masked edge", calc.Words(s.Voiced(span(c.flash, c.flashMost)), "range"))})
+	s.add(event{kind: "flash", from: now, until: until, product: i, timer: c.flashTimer(), what: calc.Say("{name} flashes off", calc.Words(c.name, "name")),
+		mind: calc.Say("{range} in this air; touch-test a masked edge", span(c.flash, c.flashMost).As("range"))})
 	return until
 }
 
@@ -217,7 +219,8 @@ func (s *sheet) dry(i int, c *coat) {
 	if c.Picked(field.Drying) == "bake" {
 		hot := s.after("Metal at temperature", ready, c.Given(heatUp))
 		done := s.after("Baked", hot, c.dry)
-		s.add(event{kind: "bake", from: ready, until: done, product: i, what: calc.Say("Bake {name}", name),
+		baked := calc.N(done.V-ready.V, unit.Minute)
+		s.add(event{kind: "bake", from: ready, until: done, product: i, timer: c.Timer(calc.Bake, c.name, calc.Num{}, calc.Num{}, baked), what: calc.Say("Bake {name}", name),
 			mind: calc.Say("{t} metal temperature for {m}, after heating up", c.Given(dryAt).To(0, "t"), c.dry.To(0, "m"))})
 		ready, s.free = done, done
 	}

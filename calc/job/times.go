@@ -22,7 +22,9 @@ func (j *job) todaysTimes() {
 			c.recoat = cure.LatestRecoat(j.Working, stated, at, j.air.Panel)
 		}
 		j.List(times, c.told(),
-			calc.Of(c.pot), calc.Of(c.potMost), calc.Of(c.flash), calc.Of(c.flashMost), calc.Of(c.recoat))
+			calc.Of(c.pot).Timed(c.Timer(calc.PotLife, c.name, calc.Num{}, calc.Num{}, c.pot)), calc.Of(c.potMost),
+			calc.Of(c.flash), calc.Of(c.flashMost).Timed(c.flashTimer()),
+			calc.Of(c.recoat).Timed(c.Timer(calc.Recoat, c.name, calc.Num{}, calc.Num{}, c.recoat)))
 	}
 }
 
@@ -61,6 +63,10 @@ func (c *coat) readFlash(j *job) {
 	c.flash, c.flashMost = low, high
 }
 
+func (c *coat) flashTimer() *calc.Timer {
+	return c.Timer(calc.FlashOff, c.name, calc.Num{}, c.flash, c.flashMost)
+}
+
 // readDrying is what follows the last coat: flash-off alone, air drying, or a bake.
 func (c *coat) readDrying(j *job) {
 	stated := c.Given(dryTime)
@@ -78,7 +84,7 @@ func (c *coat) readDrying(j *job) {
 }
 
 // notComputed says that a time stands as the data sheet has it, and why: subject is what the refusal speaks of.
-func (c *coat) notComputed(j *job, what, subject string, refused *calc.Fault) {
-	j.Judge(calc.Wait, calc.Say("{what} of {name} is the data sheet’s own, not today’s. {subject} {why}", calc.Words(what, "what"), calc.Words(c.name, "name"),
-		calc.Words(subject, "subject"), calc.Words(refused.Message, "why")), calc.Say("{fix}", calc.Words(refused.Fix, "fix")))
+func (c *coat) notComputed(j *job, what, subject calc.Phrase, refused *calc.Fault) {
+	j.Judge(calc.Wait, calc.Say("{what} of {name} is the data sheet’s own, not today’s. {subject} {why}", calc.Term(what, "what"), calc.Words(c.name, "name"),
+		calc.Term(subject, "subject"), calc.Say(refused.Message, refused.Args...).As("why")), calc.Say(refused.Fix, refused.Args...))
 }

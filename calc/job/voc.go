@@ -47,7 +47,7 @@ func (j *job) vocAndCost() {
 }
 
 // sum adds x to a sum that may not have begun.
-func (j *job) sum(label string, u unit.Unit, sum, x calc.Num) calc.Num {
+func (j *job) sum(label calc.Phrase, u unit.Unit, sum, x calc.Num) calc.Num {
 	if !sum.Given() {
 		return x
 	}
@@ -64,7 +64,7 @@ func (c *coat) materialVOC(j *job) calc.Num {
 }
 
 // cost is what so many mL of the mix cost; not given where no price is.
-func (c *coat) cost(j *job, label string, volume calc.Num) calc.Num {
+func (c *coat) cost(j *job, label calc.Phrase, volume calc.Num) calc.Num {
 	price := c.Given(field.Price)
 	if !price.Given() {
 		return price
@@ -78,7 +78,7 @@ func (j *job) limit(c *coat) (calc.Num, calc.Text) {
 	if table == "none" {
 		return calc.Num{}, calc.Say("No table chosen")
 	}
-	content, how, ok := j.regulated(c, table)
+	content, with, ok := j.regulated(c, table)
 	if !ok {
 		return calc.Num{}, calc.Say("Judged with its clearcoat; the table of coats has none")
 	}
@@ -86,17 +86,22 @@ func (j *job) limit(c *coat) (calc.Num, calc.Text) {
 	if !ok {
 		return calc.Num{}, calc.Say("This table has no limit for it")
 	}
-	most := j.Constant("Limit for "+limit.Category, unit.GramPerLitre, limit.Source, limit.Value)
-	if content.V <= most.V {
-		return most, calc.Say("Within the limit{how}", calc.Words(how, "how"))
+	most := limit.Allowed(j.Working)
+	within, over, why := calc.Phrase("Within the limit"), calc.Phrase("Over the limit"), calc.Phrase("{name} holds {voc} of solvent, over the limit of {limit}")
+	if with != "" {
+		within, over, why = "Within the limit, averaged with {other}", "Over the limit, averaged with {other}", "{name} holds {voc} of solvent, averaged with {other}, over the limit of {limit}"
 	}
-	j.Judge(calc.Stop, calc.Say("{name} holds {voc} of solvent{how}, over the limit of {limit}", calc.Words(c.name, "name"), content.To(0, "voc"), calc.Words(how, "how"), most.To(0, "limit")),
-		calc.Say("Use a product or reducer that keeps inside it"))
-	return most, calc.Say("Over the limit{how}", calc.Words(how, "how"))
+	other := calc.Words(with, "other")
+	if content.V <= most.V {
+		return most, calc.Say(within, other)
+	}
+	j.Judge(calc.Stop, calc.Say(why, calc.Words(c.name, "name"), content.To(0, "voc"), other, most.To(0, "limit")), calc.Say("Use a product or reducer that keeps inside it"))
+	return most, calc.Say(over, other)
 }
 
-// regulated is the content that the table limits. The US rule averages a basecoat with the clearcoat over it.
-func (j *job) regulated(c *coat, table string) (content calc.Num, how string, ok bool) {
+// regulated is the content that the table limits. The US rule averages a basecoat with the clearcoat over it, which is
+// then named.
+func (j *job) regulated(c *coat, table string) (content calc.Num, with string, ok bool) {
 	content = c.Given(field.VOC)
 	role := c.Picked(field.Role)
 	if table != "us" || role != "base" && role != "clear" {
@@ -114,7 +119,7 @@ func (j *job) regulated(c *coat, table string) (content calc.Num, how string, ok
 		if role == "clear" {
 			base, clear = clear, base
 		}
-		return voc.MultiStage(j.Working, base, nil, clear), ", averaged with " + o.name, true
+		return voc.MultiStage(j.Working, base, nil, clear), o.name, true
 	}
 	return content, "", role == "clear"
 }

@@ -106,10 +106,10 @@ func sentences(r calc.Report) map[string]string {
 
 func TestEveryStepHasItsSource(t *testing.T) {
 	each(t, func(t *testing.T, c *calc.Calculator) {
-		bare := map[string]bool{}
+		bare := map[calc.Phrase]bool{}
 		for _, r := range runs(t, c) {
 			for _, s := range r.steps {
-				if s.Kind != calc.Entered && (s.Source == nil || s.Source.Basis == "" || s.Source.Title == "") && !bare[s.Label] {
+				if s.Kind != calc.Entered && (s.Source == nil || s.Source.Basis == "" || s.Source.Name() == "") && !bare[s.Label] {
 					bare[s.Label] = true
 					t.Errorf("step %q says not where it comes from, or not how that is known: %+v", s.Label, s.Source)
 				}
@@ -126,10 +126,10 @@ func TestAWorkIsCitedUnderOneTitle(t *testing.T) {
 				if s.Source == nil {
 					continue
 				}
-				if known := title[s.Source.ID]; known != "" && known != s.Source.Title {
-					t.Fatalf("%s is “%s” and “%s”", s.Source.ID, known, s.Source.Title)
+				if known := title[s.Source.ID]; known != "" && known != s.Source.Name() {
+					t.Fatalf("%s is “%s” and “%s”", s.Source.ID, known, s.Source.Name())
 				}
-				title[s.Source.ID] = s.Source.Title
+				title[s.Source.ID] = s.Source.Name()
 			}
 		}
 	})

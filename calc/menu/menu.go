@@ -2,9 +2,12 @@
 package menu
 
 import (
+	"slices"
+
 	"spraywright/calc"
 	"spraywright/calc/area"
 	"spraywright/calc/climate"
+	"spraywright/calc/code"
 	"spraywright/calc/cure"
 	"spraywright/calc/drying"
 	"spraywright/calc/film"
@@ -16,16 +19,22 @@ import (
 	"spraywright/calc/settings"
 	"spraywright/calc/shelf"
 	"spraywright/calc/supply"
+	"spraywright/calc/timing"
 	"spraywright/calc/vent"
 	"spraywright/calc/viscosity"
 	"spraywright/calc/voc"
 )
 
-// A Topic is a group of calculators.
+// A Topic is a group of calculators. One without a title is not listed: pages ask its calculators themselves, and they
+// have no page of their own.
 type Topic struct {
-	ID, Title string
-	Makers    []calc.Maker
+	ID     string
+	Title  calc.Phrase
+	Makers []calc.Maker
 }
+
+// Listed reports whether the topic stands in the menu.
+func (t Topic) Listed() bool { return t.Title != "" }
 
 // Calculators makes the calculators of the topic.
 func (t Topic) Calculators() []*calc.Calculator {
@@ -81,13 +90,21 @@ func Shelf() Core {
 	return Core{"shelf", []Topic{
 		{"shelf", "Shelf", shelf.Calculators},
 		{"record", "Records", record.Calculators},
+		{"log-file", "", record.Files},
+		{"timing", "Timers", timing.Calculators},
+		{"code", "", code.Calculators},
 	}}
 }
 
 // Cores lists every core. What calls it holds every calculator.
 func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf()} }
 
-// Topics is the whole menu.
+// Listed is the menu.
+func Listed() []Topic {
+	return slices.DeleteFunc(Topics(), func(t Topic) bool { return !t.Listed() })
+}
+
+// Topics is every topic, listed or not.
 func Topics() []Topic {
 	var all []Topic
 	for _, c := range Cores() {

@@ -106,7 +106,7 @@ func expect(t *testing.T, c *calc.Calculator, p place, key, text string, code ca
 		t.Errorf("%s = %q: expected one problem with %s, got %v", key, shown, p.field, ps)
 	case own[0].Code != code:
 		t.Errorf("%s = %q: expected %s, got %s: %v", key, shown, code, own[0].Code, own[0])
-	case !strings.HasPrefix(own[0].Message, p.in.Label+" "):
+	case !strings.HasPrefix(own[0].Message, string(p.in.Label)+" "):
 		t.Errorf("%s = %q: the message does not start with the label %q: %v", key, shown, p.in.Label, own[0])
 	case own[0].Fix == "" || strings.HasSuffix(own[0].Fix, ".") || strings.HasSuffix(own[0].Message, "."):
 		t.Errorf("%s = %q: needs a message and a fix without full stops: %q %q", key, shown, own[0].Message, own[0].Fix)
@@ -120,7 +120,7 @@ func expect(t *testing.T, c *calc.Calculator, p place, key, text string, code ca
 // placeOf is the part of the form that a field stands in; a cell stands where its table does.
 func placeOf(c *calc.Calculator, field string) string {
 	table, _, _ := strings.Cut(field, ".")
-	return c.Input(table).Place
+	return string(c.Input(table).Place)
 }
 
 func TestTablesHaveRowsButNotTooMany(t *testing.T) {

@@ -17,7 +17,7 @@ func MixDensity(w *calc.Working, parts []float64, byWeight bool, densities []cal
 	mass, volume := 0.0, 0.0
 	for i, r := range parts {
 		rho := densities[i]
-		nums = append(nums, part(parts, i, u))
+		nums = append(nums, part(w, parts, i, u))
 		if byWeight {
 			mass, volume = mass+r, volume+r/rho.V
 		} else {
@@ -45,34 +45,34 @@ func VolumeRatio(w *calc.Working, parts []float64, densities []calc.Num) []calc.
 		func(rho, first float64) float64 { return first / rho })
 }
 
-func convert(w *calc.Working, by, formula string, from, to unit.Unit, parts []float64, densities []calc.Num, factor func(rho, first float64) float64) []calc.Num {
+func convert(w *calc.Working, by calc.Phrase, formula string, from, to unit.Unit, parts []float64, densities []calc.Num, factor func(rho, first float64) float64) []calc.Num {
 	out := make([]calc.Num, len(parts))
 	first := densities[0]
 	for i, x := range parts {
-		label := "The " + ordinals[i] + " part " + by
-		r := part(parts, i, from)
+		nth := []calc.Arg{calc.Term(ordinals[i], "nth"), calc.Term(by, "by")}
+		r := part(w, parts, i, from)
 		if i == 0 {
 			kept := formula[:1] + "_1 = r_1"
-			out[i] = w.Step(label+", kept as it is", kept, to, source.Definition, x, r)
+			out[i] = w.Step(w.Named("The {nth} part {by}, kept as it is", nth...), kept, to, source.Definition, x, r)
 			continue
 		}
 		rho := densities[i]
-		out[i] = w.Step(label, each(formula, i), to, source.Definition, x*factor(rho.V, first.V),
+		out[i] = w.Step(w.Named("The {nth} part {by}", nth...), each(formula, i), to, source.Definition, x*factor(rho.V, first.V),
 			r, rho, first)
 	}
 	return out
 }
 
 // shares are parts as percentages of all of them.
-func shares(w *calc.Working, by string, ps []calc.Num) []calc.Num {
+func shares(w *calc.Working, by calc.Phrase, ps []calc.Num) []calc.Num {
 	all := 0.0
 	for _, p := range ps {
 		all += p.V
 	}
 	out := make([]calc.Num, len(ps))
-	sum := w.Step("All parts "+by, adding("S", "p_#", len(ps)), ps[0].Unit, source.Definition, all, ps...)
+	sum := w.Step(w.Named("All parts {by}", calc.Term(by, "by")), adding("S", "p_#", len(ps)), ps[0].Unit, source.Definition, all, ps...)
 	for i, p := range ps {
-		out[i] = w.Step("Share of the "+ordinals[i]+" part "+by, each("s_# = 100 * p_# / S", i), unit.Percent, source.Definition,
+		out[i] = w.Step(w.Named("Share of the {nth} part {by}", calc.Term(ordinals[i], "nth"), calc.Term(by, "by")), each("s_# = 100 * p_# / S", i), unit.Percent, source.Definition,
 			100*p.V/all, p, sum)
 	}
 	return out

@@ -21,7 +21,7 @@ func CupGraduations() *calc.Calculator {
 		Inputs:     []calc.Input{reworded(mixRatio, "Mix ratio by volume", "In the order you pour; a ratio by weight will not do"), narrow(field.Amount, 5, 20000), field.CupBottom, field.CupTop, field.CupHeight},
 		Outputs:    []calc.Output{marks, cupHolds},
 		Work:       cupGraduations,
-		Cautions:   []string{caution.HardenerRatio, caution.Skin},
+		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Skin},
 		Arithmetic: true,
 	}
 }
@@ -56,7 +56,7 @@ func cupGraduations(w *calc.Working) {
 		for _, p := range poured {
 			sum += p.V
 		}
-		in := w.Step("In the cup after the "+ordinals[i]+" part", adding("V_in", "V_#", i+1), unit.Millilitre, source.AdditiveVolumes, sum, poured...)
+		in := w.Step(nth(w, "In the cup after the {nth} part", i), adding("V_in", "V_#", i+1), unit.Millilitre, source.AdditiveVolumes, sum, poured...)
 		w.List(marks, name(i), calc.Of(v), calc.Of(Level(w, bottom, k, in)))
 	}
 	w.Result(cupHolds, holds)

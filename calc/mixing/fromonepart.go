@@ -21,7 +21,7 @@ func FromOnePart() *calc.Calculator {
 			mayBe(densities(func(in calc.Input) calc.Input { return in }))...),
 		Outputs:    []calc.Output{components, totalVolume, totalMass},
 		Work:       fromOnePart,
-		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
 		Arithmetic: true,
 	}
 }
@@ -51,9 +51,9 @@ func fromOnePart(w *calc.Working) {
 		have = w.Given(field.HaveMass)
 	}
 	for i := range cs {
-		cs[i].Volume = scaled(w, "Volume", "V", unit.PartsByVolume, parts, i, k, have)
+		cs[i].Volume = scaled(w, "Volume of the {nth} part", "V", unit.PartsByVolume, parts, i, k, have)
 		if byWeight {
-			cs[i].Volume, cs[i].Mass = calc.Num{}, scaled(w, "Weight", "m", unit.PartsByMass, parts, i, k, have)
+			cs[i].Volume, cs[i].Mass = calc.Num{}, scaled(w, "Weight of the {nth} part", "m", unit.PartsByMass, parts, i, k, have)
 		}
 		if rho != nil {
 			cs[i].convert(w, i, rho[i])
@@ -75,22 +75,22 @@ func known(w *calc.Working, n int) (rho []calc.Num) {
 }
 
 // scaled is how much of part i goes with an amount of part k.
-func scaled(w *calc.Working, measure, symbol string, by unit.Unit, parts []float64, i, k int, have calc.Num) calc.Num {
+func scaled(w *calc.Working, label calc.Phrase, symbol string, by unit.Unit, parts []float64, i, k int, have calc.Num) calc.Num {
 	if i == k {
 		return have
 	}
-	r, first := part(parts, i, by), part(parts, k, by)
-	return w.Step(measure+" of the "+ordinals[i]+" part", each(symbol+"_# = "+symbol+" * r_# / r", i), have.Unit, source.Definition,
+	r, first := part(w, parts, i, by), part(w, parts, k, by)
+	return w.Step(nth(w, label, i), each(symbol+"_# = "+symbol+" * r_# / r", i), have.Unit, source.Definition,
 		have.V*r.V/first.V, have, r, first)
 }
 
 // convert fills in the measure that is missing.
 func (c *Component) convert(w *calc.Working, i int, rho calc.Num) {
 	if c.Mass.Given() {
-		c.Volume = w.Step("Volume of the "+ordinals[i]+" part", each("V_# = m_# / rho_#", i), unit.Millilitre, source.Definition, c.Mass.V/rho.V, c.Mass, rho)
+		c.Volume = w.Step(nth(w, "Volume of the {nth} part", i), each("V_# = m_# / rho_#", i), unit.Millilitre, source.Definition, c.Mass.V/rho.V, c.Mass, rho)
 		return
 	}
-	c.Mass = w.Step("Weight of the "+ordinals[i]+" part", each("m_# = V_# * rho_#", i), unit.Gram, source.Definition, c.Volume.V*rho.V, c.Volume, rho)
+	c.Mass = w.Step(nth(w, "Weight of the {nth} part", i), each("m_# = V_# * rho_#", i), unit.Gram, source.Definition, c.Volume.V*rho.V, c.Volume, rho)
 }
 
 // total lists the parts and adds up the measures that are known.
@@ -100,7 +100,7 @@ func total(w *calc.Working, cs []Component, weighed, measured bool) {
 		reading := calc.Num{}
 		ms, vs = append(ms, c.Mass), append(vs, c.Volume)
 		if weighed {
-			reading = summed(w, "Scale reading after the "+ordinals[i]+" part", "G", "m", ms)
+			reading = summed(w, nth(w, "Scale reading after the {nth} part", i), "G", "m", ms)
 		}
 		w.List(components, name(i), calc.Of(c.Volume), calc.Of(c.Mass), calc.Of(reading))
 		if weighed {

@@ -22,7 +22,7 @@ func Mix() *calc.Calculator {
 		}), scaleStep, field.RatioTolerance.If("pour_by", "scale"))...),
 		Outputs:    []calc.Output{components, totalMass, mixDensity, ratioError},
 		Work:       mix,
-		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
 		Arithmetic: true,
 	}
 }
@@ -137,7 +137,7 @@ func densitiesOf(w *calc.Working, n int) (rho []calc.Num, ok bool) {
 
 // name is the cell that says which part a row is.
 func name(i int) calc.Cell {
-	return calc.Told(calc.Say([]string{"First part", "Second part", "Third part", "Fourth part", "Fifth part", "Sixth part"}[i]))
+	return calc.Told(calc.Say([]calc.Phrase{"First part", "Second part", "Third part", "Fourth part", "Fifth part", "Sixth part"}[i]))
 }
 
 func exampleOf(in calc.Input, words string) calc.Input { in.Words = words; return in }

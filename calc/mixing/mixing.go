@@ -53,15 +53,15 @@ func split(w *calc.Working, parts []float64, byWeight bool, densities []calc.Num
 	} else {
 		for i, v := range Volumes(w, parts, volume) {
 			rho := densities[i]
-			cs[i].Part, cs[i].Density, cs[i].Volume = part(parts, i, unit.PartsByVolume), rho, v
-			cs[i].Mass = w.Step("Weight of the "+ordinals[i]+" part", each("m_# = V_# * rho_#", i), unit.Gram, source.Definition,
+			cs[i].Part, cs[i].Density, cs[i].Volume = part(w, parts, i, unit.PartsByVolume), rho, v
+			cs[i].Mass = w.Step(nth(w, "Weight of the {nth} part", i), each("m_# = V_# * rho_#", i), unit.Gram, source.Definition,
 				v.V*rho.V, v, rho)
 		}
 	}
 	cs[0].Reading = cs[0].Mass
 	for i := 1; i < len(cs); i++ {
 		last, m := cs[i-1].Reading, cs[i].Mass
-		cs[i].Reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + m", unit.Gram, source.Definition,
+		cs[i].Reading = w.Step(nth(w, "Scale reading after the {nth} part", i), "G = G_before + m", unit.Gram, source.Definition,
 			last.V+m.V, last, m)
 	}
 	return cs, rho
@@ -70,10 +70,10 @@ func split(w *calc.Working, parts []float64, byWeight bool, densities []calc.Num
 func shareMass(w *calc.Working, cs []Component, parts []float64, densities []calc.Num, whole calc.Num) {
 	all := together(w, parts, unit.PartsByMass)
 	for i := range cs {
-		r, rho := part(parts, i, unit.PartsByMass), densities[i]
-		m := w.Step("Weight of the "+ordinals[i]+" part", each("m_# = M * r_# / S", i), unit.Gram, source.Definition,
+		r, rho := part(w, parts, i, unit.PartsByMass), densities[i]
+		m := w.Step(nth(w, "Weight of the {nth} part", i), each("m_# = M * r_# / S", i), unit.Gram, source.Definition,
 			whole.V*r.V/all.V, whole, r, all)
-		v := w.Step("Volume of the "+ordinals[i]+" part", each("V_# = m_# / rho_#", i), unit.Millilitre, source.Definition,
+		v := w.Step(nth(w, "Volume of the {nth} part", i), each("V_# = m_# / rho_#", i), unit.Millilitre, source.Definition,
 			m.V/rho.V, m, rho)
 		cs[i] = Component{Part: r, Density: rho, Volume: v, Mass: m}
 	}
@@ -84,8 +84,8 @@ func Volumes(w *calc.Working, parts []float64, volume calc.Num) []calc.Num {
 	all := together(w, parts, unit.PartsByVolume)
 	vs := make([]calc.Num, len(parts))
 	for i := range parts {
-		r := part(parts, i, unit.PartsByVolume)
-		vs[i] = w.Step("Volume of the "+ordinals[i]+" part", each("V_# = V * r_# / S", i), unit.Millilitre, source.AdditiveVolumes,
+		r := part(w, parts, i, unit.PartsByVolume)
+		vs[i] = w.Step(nth(w, "Volume of the {nth} part", i), each("V_# = V * r_# / S", i), unit.Millilitre, source.AdditiveVolumes,
 			volume.V*r.V/all.V, volume, r, all)
 	}
 	return vs
@@ -95,20 +95,25 @@ func Volumes(w *calc.Working, parts []float64, volume calc.Num) []calc.Num {
 func together(w *calc.Working, parts []float64, u unit.Unit) calc.Num {
 	nums, total := make([]calc.Num, len(parts)), 0.0
 	for i, x := range parts {
-		nums[i] = part(parts, i, u)
+		nums[i] = part(w, parts, i, u)
 		total += x
 	}
 	return w.Step("All parts together", adding("S", "r_#", len(parts)), u, source.Definition, total, nums...)
 }
 
 // part is one number of the ratio, which the person typed among others.
-func part(parts []float64, i int, u unit.Unit) calc.Num {
+func part(w *calc.Working, parts []float64, i int, u unit.Unit) calc.Num {
 	n := calc.N(parts[i], u)
-	n.Label = "The " + ordinals[i] + " part of the ratio"
+	n.Label = nth(w, "The {nth} part of the ratio", i)
 	return n
 }
 
-var ordinals = [ratio.Most]string{"first", "second", "third", "fourth", "fifth", "sixth"}
+var ordinals = [ratio.Most]calc.Phrase{"first", "second", "third", "fourth", "fifth", "sixth"}
+
+// nth words a label that names a part by its place in the ratio.
+func nth(w *calc.Working, label calc.Phrase, i int) calc.Phrase {
+	return w.Named(label, calc.Term(ordinals[i], "nth"))
+}
 
 // sub is a symbol with the part's number: rho_2.
 func sub(symbol string, i int) string { return symbol + "_" + strconv.Itoa(i+1) }

@@ -17,7 +17,7 @@ func MixRatio() *calc.Calculator {
 		Inputs:     append([]calc.Input{mixRatio, field.RatioBy}, densities(func(in calc.Input) calc.Input { return in })...),
 		Outputs:    []calc.Output{ratioParts, ratioDensity},
 		Work:       mixRatioWork,
-		Cautions:   []string{caution.HardenerRatio},
+		Cautions:   []calc.Phrase{caution.HardenerRatio},
 		Arithmetic: true,
 	}
 }
@@ -46,12 +46,12 @@ func mixRatioWork(w *calc.Working) {
 	volumes, weights := make([]calc.Num, len(parts)), make([]calc.Num, len(parts))
 	if byWeight {
 		for i := range parts {
-			weights[i] = part(parts, i, unit.PartsByMass)
+			weights[i] = part(w, parts, i, unit.PartsByMass)
 		}
 		volumes = VolumeRatio(w, parts, rho)
 	} else {
 		for i := range parts {
-			volumes[i] = part(parts, i, unit.PartsByVolume)
+			volumes[i] = part(w, parts, i, unit.PartsByVolume)
 		}
 		weights = WeightRatio(w, parts, rho)
 	}

@@ -22,7 +22,7 @@ func OverPour() *calc.Calculator {
 		Inputs:  []calc.Input{overPoured, reworded(field.CupSize, "Cup holds", "To be told whether it overflows; with the density of the mix").Maybe(), field.MixDensity.Maybe(), field.PotLife.Maybe(), sinceMixed()},
 		Outputs: []calc.Output{additions, newTotal, growth, newVolume, timeLeft},
 		Work:    overPour,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			caution.HardenerRatio, caution.Isocyanate, caution.Skin,
 			"The pot life runs from when paint and hardener first met, not from when you put the mix right.",
 		},
@@ -67,10 +67,10 @@ func overPour(w *calc.Working) {
 		add := calc.Told(calc.Say("nothing"))
 		if a = tenths(w, i, a); a.V > 0 {
 			add = calc.Of(a)
-			reading = w.Step("Scale reading after the "+ordinals[i]+" part", "G = G_before + b", unit.Gram, source.Definition,
+			reading = w.Step(nth(w, "Scale reading after the {nth} part", i), "G = G_before + b", unit.Gram, source.Definition,
 				reading.V+a.V, reading, a)
 			if next == nil {
-				next = []calc.Arg{a.To(1, "add"), calc.Words(ordinals[i], "part"), reading.To(1, "reading")}
+				next = []calc.Arg{a.To(1, "add"), calc.Term(ordinals[i], "part"), reading.To(1, "reading")}
 			}
 		}
 		w.List(additions, name(i), add, calc.Of(reading), calc.Of(masses[i]))
@@ -83,7 +83,7 @@ func overPour(w *calc.Working) {
 
 // tenths rounds what to add of a part to what a scale shows, so that the readings add up.
 func tenths(w *calc.Working, i int, a calc.Num) calc.Num {
-	return w.Step("Add of the "+ordinals[i]+" part, to 0.1 g", each("b_# = round(10 * a_#) / 10", i), unit.Gram, source.Definition,
+	return w.Step(nth(w, "Add of the {nth} part, to 0.1 g", i), each("b_# = round(10 * a_#) / 10", i), unit.Gram, source.Definition,
 		math.Round(10*a.V)/10, a)
 }
 
@@ -140,16 +140,16 @@ func Corrected(w *calc.Working, targets, poured []calc.Num) (q calc.Num, masses,
 	q = w.Step("Factor by which the mix grows", formula, unit.One, source.Definition, worst, nums...)
 	for i, m := range targets {
 		p := poured[i]
-		grown := w.Step("The "+ordinals[i]+" part must weigh", each("M_# = q * m_#", i), unit.Gram, source.Definition, q.V*m.V, q, m)
+		grown := w.Step(nth(w, "The {nth} part must weigh", i), each("M_# = q * m_#", i), unit.Gram, source.Definition, q.V*m.V, q, m)
 		masses = append(masses, grown)
-		adds = append(adds, w.Step("Add of the "+ordinals[i]+" part", each("a_# = max(0, M_# - p_#)", i), unit.Gram, source.Definition,
+		adds = append(adds, w.Step(nth(w, "Add of the {nth} part", i), each("a_# = max(0, M_# - p_#)", i), unit.Gram, source.Definition,
 			max(0, grown.V-p.V), grown, p))
 	}
 	return q, masses, adds
 }
 
 // summed adds masses up.
-func summed(w *calc.Working, label, symbol, term string, ms []calc.Num) calc.Num {
+func summed(w *calc.Working, label calc.Phrase, symbol, term string, ms []calc.Num) calc.Num {
 	total := 0.0
 	for _, m := range ms {
 		total += m.V

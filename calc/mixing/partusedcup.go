@@ -19,7 +19,7 @@ func PartUsedCup() *calc.Calculator {
 			densities(func(in calc.Input) calc.Input { return in.If("pour_by", "scale") })...),
 		Outputs:    []calc.Output{components, freshVolume, timeLeft},
 		Work:       partUsedCup,
-		Cautions:   []string{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
+		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
 		Arithmetic: true,
 	}
 }
@@ -30,7 +30,7 @@ var (
 	timeLeft    = calc.Output{Key: "time_left", Label: "Left to spray the whole cup", Unit: unit.Minute, Optional: true}
 )
 
-func reworded(in calc.Input, label, help string) calc.Input {
+func reworded(in calc.Input, label, help calc.Phrase) calc.Input {
 	in.Label, in.Help = label, help
 	return in
 }
@@ -84,6 +84,7 @@ func lifeLeft(w *calc.Working, life, age calc.Num) bool {
 	}
 	left := w.Step(timeLeft.Label, "t = t_ref - t_0", unit.Minute, source.Definition, life.V-age.V, life, age)
 	w.Result(timeLeft, left)
+	w.Timed(timeLeft, w.Timer(calc.PotLife, "", age, calc.Num{}, left))
 	w.Judge(calc.Wait, calc.Say("The whole cup has {left} of pot life left, which counts from the oldest paint in it", left.To(0, "left")),
 		calc.Say("Add only what you can spray by then; a warm cup has less time. For more, mix in a clean cup"))
 	return true

@@ -10,7 +10,7 @@ import (
 
 // Rounded is a scale reading in g as a scale with this step (g, above 0) can show it.
 func Rounded(w *calc.Working, reading, step calc.Num) calc.Num {
-	return w.Step(reading.Label+", as the scale shows it", "R = round(G / d) * d", unit.Gram, source.Definition,
+	return w.Step(w.Named("{reading}, as the scale shows it", calc.Term(reading.Label, "reading")), "R = round(G / d) * d", unit.Gram, source.Definition,
 		math.Round(reading.V/step.V)*step.V, reading, step)
 }
 

@@ -56,7 +56,7 @@ func mixSolids(w *calc.Working) {
 	masses := make([]calc.Num, len(volumes))
 	for i, v := range volumes {
 		rho := densities[i]
-		masses[i] = w.Step("Weight of the "+ordinals[i]+" part", each("m_# = V_# * rho_#", i), unit.Gram, source.Definition, v.V*rho.V, v, rho)
+		masses[i] = w.Step(nth(w, "Weight of the {nth} part", i), each("m_# = V_# * rho_#", i), unit.Gram, source.Definition, v.V*rho.V, v, rho)
 	}
 	w.Result(solidsByWeight, averaged(w, solidsByWeight, source.Definition, "W_s", "m", weights, masses))
 }

@@ -19,7 +19,7 @@ func BlendStrength() *calc.Calculator {
 		Inputs:     []calc.Input{field.WeakStrength, field.StrongStrength, field.WantedStrength, field.Amount},
 		Outputs:    []calc.Output{weakVolume, strongVolume},
 		Work:       blendStrength,
-		Cautions:   []string{caution.Skin, caution.Flammable},
+		Cautions:   []calc.Phrase{caution.Skin, caution.Flammable},
 		Arithmetic: true,
 	}
 }

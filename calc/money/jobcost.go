@@ -37,7 +37,7 @@ var (
 )
 
 // asked is an input that must be filled in whatever else is.
-func asked(in calc.Input, label, help string, example float64) calc.Input {
+func asked(in calc.Input, label, help calc.Phrase, example float64) calc.Input {
 	in.Label, in.Help, in.Example, in.Optional, in.When = label, help, example, false, nil
 	return in
 }

@@ -14,6 +14,6 @@ var Calculators = []calc.Maker{
 }
 
 // worth is what a volume in mL costs at a price a litre.
-func worth(w *calc.Working, label string, volume, price calc.Num) calc.Num {
+func worth(w *calc.Working, label calc.Phrase, volume, price calc.Num) calc.Num {
 	return w.Step(label, "C = V / 1000 * c", unit.PlainMoney, source.Definition, volume.V/1000*price.V, volume, price)
 }

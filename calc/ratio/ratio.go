@@ -46,21 +46,24 @@ func Parse(s string) ([]float64, *calc.Fault) {
 	return finish(parts, plain)
 }
 
+const likeThis = "Write it like 4:1:1, or 4:1+10%"
+
 func number(text string) (float64, *calc.Fault) {
+	typed := []calc.Arg{calc.Words(text, "text")}
 	switch before, after, comma := strings.Cut(text, ","); {
 	case text == "":
-		return 0, &calc.Fault{Message: "is not complete", Fix: "Write it like 4:1:1, or 4:1+10%"}
+		return 0, &calc.Fault{Message: "is not complete", Fix: likeThis}
 	case strings.Trim(text, "0123456789.,") != "":
-		return 0, &calc.Fault{Message: "has “" + text + "” where a number belongs", Fix: "Write it like 4:1:1, or 4:1+10%"}
+		return 0, &calc.Fault{Message: "has “{text}” where a number belongs", Fix: likeThis, Args: typed}
 	case comma && len(after) == 3 && !strings.ContainsAny(after, ".,") && strings.Trim(before, "0") != "":
-		return 0, &calc.Fault{Message: "has “" + text + "”, which can be read two ways", Fix: "Write it without a separator for thousands"}
+		return 0, &calc.Fault{Message: "has “{text}”, which can be read two ways", Fix: "Write it without a separator for thousands", Args: typed}
 	}
 	x, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
 	switch {
 	case x > 100000:
 		return 0, &calc.Fault{Message: "has a part of more than 100000", Fix: "Check the numbers"}
 	case err != nil:
-		return 0, &calc.Fault{Message: "has “" + text + "” where a number belongs", Fix: "Write it like 4:1:1, or 4:1+10%"}
+		return 0, &calc.Fault{Message: "has “{text}” where a number belongs", Fix: likeThis, Args: typed}
 	}
 	return x, nil
 }

@@ -96,9 +96,9 @@ func TestParseRefuses(t *testing.T) {
 		got, fault := ratio.Parse(text)
 		assert.Nil(t, got, text)
 		if assert.NotNil(t, fault, text) {
-			assert.Equal(t, want, fault.Message, text)
+			assert.Equal(t, want, fault.Error(), text)
 			assert.NotEmpty(t, fault.Fix, text)
-			assert.False(t, strings.HasSuffix(fault.Message+fault.Fix, "."), text)
+			assert.False(t, strings.HasSuffix(string(fault.Message+fault.Fix), "."), text)
 		}
 		assert.Equal(t, fault, ratio.Check(text), text)
 	}

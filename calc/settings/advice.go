@@ -2,7 +2,6 @@ package settings
 
 import (
 	"strconv"
-	"strings"
 
 	"spraywright/calc"
 	"spraywright/calc/climate"
@@ -21,7 +20,7 @@ func (d *day) advise(way, why calc.Text) {
 	n := 0
 	add := func(what, why calc.Text) {
 		n++
-		d.List(todo, calc.Told(calc.Say("{n}. {what}", calc.Words(strconv.Itoa(n), "n"), calc.Words(d.Voiced(what), "what"))), calc.Told(why))
+		d.List(todo, calc.Told(calc.Say("{n}. {what}", calc.Words(strconv.Itoa(n), "n"), what.As("what"))), calc.Told(why))
 	}
 	if way.Template != "" {
 		add(way, why)
@@ -39,7 +38,7 @@ func (d *day) advise(way, why calc.Text) {
 	}
 	takes := drying.FlashRatio(d.sheet, d.now, d.liquid)
 	if !reduced && (takes < driesSlowly || !d.water() && (takes < 0.8 || takes > 1.3)) {
-		add(calc.Say("Choose the reducer before you mix: {what}", calc.Words(lower(d.Voiced(d.reducer())), "what")),
+		add(calc.Say("Choose the reducer before you mix: {what}", d.reducer().Within("what")),
 			calc.Say("This film dries in {x} of the sheet's time", calc.N(100*takes, unit.Percent).To(0, "x")))
 	}
 	for _, m := range d.moves {
@@ -60,6 +59,3 @@ func (d *day) allowed(c *drying.Climate) bool {
 	}
 	return !(d.most.Given() && c.Humidity.V > d.most.V) && c.Panel.V-climate.DewPoint(c.Air.V, c.Humidity.V) >= d.needed.V
 }
-
-// lower makes the first letter small.
-func lower(s string) string { return strings.ToLower(s[:1]) + s[1:] }

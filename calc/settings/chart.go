@@ -23,8 +23,8 @@ func mapY(rh float64) float64 { return mapBase - rh/100*(mapBase-mapTop) }
 
 // drawAir puts today's air on a map of temperature and humidity, among lines of equal drying and the panel's dew line.
 func (d *day) drawAir() {
-	p := pen{calc.Picture{
-		Key: "air-map", Title: "Today's air on the map", Width: mapWide, Height: mapHigh,
+	p := pen{day: d, Picture: calc.Picture{
+		Key: "air-map", Title: d.Voiced(calc.Say("Today's air on the map")), Width: mapWide, Height: mapHigh,
 		Says: d.Voiced(calc.Say("Today's {now} at {damp} dries this paint's liquid {r} times as fast as {t} and {rh}. Between the solid lines painters change little; above the dashed red one this panel is too near its dew point",
 			d.compared(d.now.Air.To(0, "now"), d.now.Humidity.To(0, "damp"), calc.N(d.hastens(&d.now), unit.One).To(1, "r"))...)),
 	}}
@@ -53,21 +53,22 @@ func (d *day) drawAir() {
 
 // contours are the lines of equal drying; the solid ones bound ordinary air.
 var contours = []struct {
-	times      float64
-	says, look string
+	times float64
+	says  calc.Phrase
+	look  string
 }{{0.25, "¼×", "average"}, {driesSlowly, "½×", "film"}, {1, "1×", "average"}, {driesFast, "2×", "film"}}
 
 // frame is the axes with their labels, and the names of the corners.
 func (d *day) frame(p *pen) {
 	for rh := 0.0; rh <= 100; rh += 20 {
 		p.rule("grid", mapLeft, mapY(rh), mapRight-mapLeft, 0)
-		p.text("axis", 2, mapLeft-4, mapY(rh)+4, d.tick(calc.N(rh, unit.Percent)))
+		p.number("axis", 2, mapLeft-4, mapY(rh)+4, calc.N(rh, unit.Percent))
 	}
 	for t := 10.0; t <= 40; t += 10 {
 		p.rule("grid", mapX(t), mapTop, 0, mapBase-mapTop)
-		p.text("axis", 1, mapX(t), mapBase+16, d.tick(calc.N(t, unit.DegC)))
+		p.number("axis", 1, mapX(t), mapBase+16, calc.N(t, unit.DegC))
 	}
-	slow, fast := "cool or damp", "hot and dry"
+	slow, fast := calc.Phrase("cool or damp"), calc.Phrase("hot and dry")
 	if !d.water() {
 		slow, fast = "cool", "hot"
 	}

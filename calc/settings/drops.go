@@ -28,18 +28,18 @@ func (d *day) drawDrops() {
 	top := math.Min(100, math.Max(5, math.Ceil(loss(20, farthest)/5)*5))
 	x := func(mm float64) float64 { return dropsLeft + mm/farthest*(dropsRight-dropsLeft) }
 	y := func(lost float64) float64 { return dropsBase - lost/top*(dropsBase-dropsTop) }
-	p := pen{calc.Picture{
-		Key: "drops", Title: "What drops lose on their way", Width: mapWide, Height: dropsHigh,
+	p := pen{day: d, Picture: calc.Picture{
+		Key: "drops", Title: d.Voiced(calc.Say("What drops lose on their way")), Width: mapWide, Height: dropsHigh,
 		Says: d.Voiced(calc.Say("Over {L} in this air a drop of 20 µm loses {a} of its liquid, one of 60 µm {b}: fine and far lands dry. Dashed: a drop of 30 µm at {t} and {rh}",
 			d.compared(d.own[distance].To(0, "L"), calc.N(loss(20, d.own[distance].V), unit.Percent).To(1, "a"), calc.N(loss(60, d.own[distance].V), unit.Percent).To(1, "b"))...)),
 	}}
 	for i := range 6 {
 		share := top * float64(i) / 5
 		p.rule("grid", dropsLeft, y(share), dropsRight-dropsLeft, 0)
-		p.text("axis", 2, dropsLeft-4, y(share)+4, d.tick(calc.N(share, unit.Percent)))
+		p.number("axis", 2, dropsLeft-4, y(share)+4, calc.N(share, unit.Percent))
 	}
 	for mm := 100.0; mm <= farthest; mm += 100 {
-		p.text("axis", 1, x(mm), dropsBase+16, d.tick(calc.N(mm, unit.Millimetre)))
+		p.number("axis", 1, x(mm), dropsBase+16, calc.N(mm, unit.Millimetre))
 	}
 	line := func(look string, rate calc.Num, size float64) {
 		var points []float64
@@ -62,11 +62,11 @@ func (d *day) drawDrops() {
 		}
 		line(look, now, size)
 		if at := end(now, size); at-last > 12 {
-			p.text(look, 0, dropsRight+4, at+4, strconv.Itoa(int(size))+" µm")
+			p.text(look, 0, dropsRight+4, at+4, d.Named("{n} µm", calc.Words(strconv.Itoa(int(size)), "n")))
 			last = at
 		}
 		if size == dropSize && !near {
-			p.text("axis", 0, dropsRight+4, dashed+4, d.Voiced(calc.Say("30 µm, {t}", d.compared()...)))
+			p.text("axis", 0, dropsRight+4, dashed+4, d.Named("30 µm, {t}", d.compared()...))
 		}
 	}
 	line("average", usual, dropSize)

@@ -56,8 +56,9 @@ var inputs = append(stand([]asked{
 
 // An asked is an input, where it stands, and the choice it is asked under: "pack two".
 type asked struct {
-	input       *calc.Input
-	place, when string
+	input *calc.Input
+	place calc.Phrase
+	when  string
 }
 
 func stand(list []asked) []calc.Input {

@@ -15,7 +15,7 @@ type reason struct {
 }
 
 // object gives a reason; the gravest lead.
-func (d *day) object(level calc.Level, do calc.Text, template string, args ...calc.Arg) {
+func (d *day) object(level calc.Level, do calc.Text, template calc.Phrase, args ...calc.Arg) {
 	d.against = append(d.against, reason{level, calc.Say(template, args...), do})
 	for i := len(d.against) - 1; i > 0 && level == calc.Stop && d.against[i-1].level != calc.Stop; i-- {
 		d.against[i-1], d.against[i] = d.against[i], d.against[i-1]
@@ -43,7 +43,7 @@ func (d *day) mindDew() {
 func (d *day) mindAir() {
 	for _, t := range [...]calc.Num{d.now.Air, d.now.Panel} {
 		const is = "{what} of {t} is "
-		what := calc.Words(t.Label, "what")
+		what := calc.Term(t.Label, "what")
 		if d.tooCold(t.V) {
 			d.object(calc.Stop, calc.Text{}, is+"under the {low} that this paint needs", what, t.To(1, "t"), d.lowest.To(0, "low"))
 		} else if d.tooHot(t.V) {
@@ -59,7 +59,7 @@ func (d *day) mindAir() {
 	const dries = "This air dries water {ratio} times as fast as {t} and {rh}: "
 	if !d.water() {
 		if takes := drying.FlashRatio(d.sheet, d.now, d.liquid); takes < driesSlowly || takes > driesFast {
-			d.object(calc.Wait, calc.Say("Choose the reducer before you mix: {what}", calc.Words(lower(d.Voiced(d.reducer())), "what")),
+			d.object(calc.Wait, calc.Say("Choose the reducer before you mix: {what}", d.reducer().Within("what")),
 				"This film dries in {x} of the sheet's time", calc.N(100*takes, unit.Percent).To(0, "x"), limit(driesFast))
 		}
 	} else if d.ratio.V > driesFast {
@@ -92,7 +92,7 @@ func (d *day) judge(paint bool) {
 		if i > 0 && r.do.Template == "" {
 			r.do = calc.Say("The same settles this")
 		} else if i == 0 && way.Template != "" {
-			r.do = calc.Say("{way}. {why}", calc.Words(d.Voiced(way), "way"), calc.Words(d.Voiced(why), "why"))
+			r.do = calc.Say("{way}. {why}", way.As("way"), why.As("why"))
 		}
 		d.Judge(r.level, r.says, r.do)
 	}

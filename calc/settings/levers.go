@@ -127,7 +127,7 @@ func (c *comparison) list(says calc.Text, film, lost, share calc.Num) {
 const blendsWell, blendsBadly = 60, 35
 
 // blends says what becomes of a blended edge at the best setup.
-func (d *day) blends(best float64) string {
+func (d *day) blends(best float64) calc.Phrase {
 	switch {
 	case best < blendsBadly && d.Picked(field.Role) == "base":
 		return "No: the edge dries as it lands, grainy and blotchy"

@@ -42,7 +42,7 @@ func (c *comparison) nearer(share float64) float64 {
 // better. It is a move only where it lays less: more film than the sheet bears is no cure.
 func (c *comparison) otherFilm(now calc.Num) (best calc.Num) {
 	o, v := c.own[overlap].V, c.own[speed].V
-	film, to := "Thinner coats", [...]float64{overlap: math.Min(o, math.Max(leastLap, 100-(100-o)/leastFilm)), speed: math.Max(v, math.Min(fastest, v/leastFilm))}
+	film, to := calc.Phrase("Thinner coats"), [...]float64{overlap: math.Min(o, math.Max(leastLap, 100-(100-o)/leastFilm)), speed: math.Max(v, math.Min(fastest, v/leastFilm))}
 	thinner := now.V > 100
 	if !thinner {
 		film, to[overlap], to[speed] = "Or wetter coats, if the sheet bears them", 100-(100-o)/mostFilm, math.Min(v, math.Max(slowest, v/mostFilm))
@@ -54,9 +54,9 @@ func (c *comparison) otherFilm(now calc.Num) (best calc.Num) {
 			continue
 		}
 		one := c.own
-		one[i] = c.Constant(from.Label+", changed", from.Unit, ourSteps, x)
+		one[i] = c.Constant(c.Named("{what}, changed", calc.Term(from.Label, "what")), from.Unit, ourSteps, x)
 		decimals := 2 * (i - overlap)
-		says := calc.Say(film+": "+lower(from.Label)+" from {a} to {b}", from.To(decimals, "a"), one[i].To(decimals, "b"))
+		says := calc.Say("{film}: {what} from {a} to {b}", calc.Term(film, "film"), calc.Say(from.Label).Within("what"), from.To(decimals, "a"), one[i].To(decimals, "b"))
 		if wet := c.try(says, &one); apart(wet.V, now.V) > apart(best.V, now.V) {
 			best, most = wet, says
 		}

@@ -32,16 +32,17 @@ func (d *day) readPaint() bool {
 	stated := d.given(&field.Flash)
 	low, high, refused := drying.FlashTime(d.Working, stated, d.sheet, d.now, d.liquid)
 	if refused != nil {
-		d.tell(&flashWhy, byTheSheet, calc.Words("Flash-off "+refused.Message, "why"))
+		d.tell(&flashWhy, byTheSheet, calc.Term("Flash-off", "what"), calc.Say(refused.Message, refused.Args...).As("why"))
 	} else {
 		d.result(&flashLow, low)
 		d.result(&flashHigh, high)
+		d.Timed(flashHigh, d.Timer(calc.FlashOff, "", calc.Num{}, low, high))
 	}
 	d.Tell(reducer, d.reducer())
 	return d.Picked(field.Pack) != "two" || d.readPotLife()
 }
 
-const byTheSheet = "Go by the data sheet. {why}"
+const byTheSheet = "Go by the data sheet. {what} {why}"
 
 func (d *day) readPotLife() bool {
 	stated, at := d.given(&field.PotLife), d.given(&field.PotLifeAt)
@@ -52,12 +53,13 @@ func (d *day) readPotLife() bool {
 	}
 	low, high, refused := cure.PotLife(d.Working, stated, at, second, secondAt, d.now.Air)
 	if refused != nil {
-		d.tell(&potWhy, byTheSheet, calc.Words("The air "+refused.Message, "why"))
+		d.tell(&potWhy, byTheSheet, calc.Term("The air", "what"), calc.Say(refused.Message, refused.Args...).As("why"))
 	} else {
 		d.result(&potLow, low)
 		d.result(&potHigh, high)
+		d.Timed(potLow, d.Timer(calc.PotLife, "", calc.Num{}, calc.Num{}, low))
 	}
-	says := "Standard"
+	says := calc.Phrase("Standard")
 	switch warmer := d.now.Air.V - at.V; {
 	case warmer > 7:
 		says = "Slow"
@@ -72,7 +74,7 @@ func (d *day) readPotLife() bool {
 // the next begins only the sheet can say.
 func (d *day) reducer() calc.Text {
 	takes := drying.FlashRatio(d.sheet, d.now, d.liquid)
-	says := ""
+	says := calc.Phrase("")
 	switch {
 	case d.water() && takes < driesSlowly:
 		says = "Slow, as much as the sheet allows"

@@ -2,7 +2,6 @@ package settings
 
 import (
 	"strconv"
-	"strings"
 
 	"spraywright/calc"
 	"spraywright/calc/drying"
@@ -32,7 +31,7 @@ func (d *day) readGun() bool {
 func (d *day) pressureToday() {
 	d.start = d.ref
 	m, from, own, ok := d.exponent()
-	why := ""
+	why := calc.Phrase("")
 	switch {
 	case !d.water():
 		why = "Keep your own: humidity hardly touches solvent"
@@ -73,7 +72,7 @@ func (d *day) pressureToday() {
 // gaugeStep is what the reader's gauge shows: 0.5 psi, or 0.05 bar.
 func (d *day) gaugeStep() calc.Num {
 	step := calc.N(0.5, unit.PSI)
-	if !strings.HasSuffix(d.Voiced(calc.Say("{p}", step.As("p"))), unit.PSI.Symbol()) {
+	if d.UnitFor(unit.PSI) != unit.PSI {
 		step.V = unit.Convert(0.05, unit.Bar, unit.PSI)
 	}
 	return d.Constant("Step of the gauge", unit.PSI, source.CommonPractice, step.V)

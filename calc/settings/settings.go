@@ -28,7 +28,7 @@ func Settings() *calc.Calculator {
 		Inputs:   inputs,
 		Outputs:  outputs,
 		Work:     work,
-		Cautions: []string{caution.CompressedAir, leftOut},
+		Cautions: []calc.Phrase{caution.CompressedAir, leftOut},
 		InStages: true,
 	}
 }

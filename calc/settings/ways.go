@@ -38,9 +38,10 @@ func (d *day) waysOut() (way, why calc.Text) {
 	if d.fits(&d.now) {
 		return way, why
 	}
-	up, template := 1.0, "Warm booth and part to {t} with dry heat"
+	const warmUp, coolDown, dryToo = "Warm booth and part to {t} with dry heat", "Cool booth and part to {t}", ", and dry the air to {rh}"
+	up, template, both := 1.0, calc.Phrase(warmUp), calc.Phrase(warmUp+dryToo)
 	if cold := d.tooCold(d.now.Air.V) || d.tooCold(d.now.Panel.V); !cold && (d.tooHot(d.now.Air.V) || d.tooHot(d.now.Panel.V) || d.water() && d.ratio.V > driesFast) {
-		up, template = -1, "Cool booth and part to {t}"
+		up, template, both = -1, coolDown, coolDown+dryToo
 	}
 	pw := climate.PartialPressure(d.now.Air.V, d.now.Humidity.V)
 	heated := func(dampest float64) func(i float64) drying.Climate {
@@ -59,7 +60,7 @@ func (d *day) waysOut() (way, why calc.Text) {
 	} else {
 		warm = d.search(template, heated(100))
 	}
-	drier, words := 1.0, "Dry the air to {rh}, or wait for drier"
+	drier, words := 1.0, calc.Phrase("Dry the air to {rh}, or wait for drier")
 	if d.water() && d.ratio.V > driesFast {
 		drier, words = -1, "Damp the air to {rh}, or wait for damper"
 	}
@@ -72,7 +73,7 @@ func (d *day) waysOut() (way, why calc.Text) {
 		way = dry
 	}
 	if way.Template == "" {
-		way = d.search(template+", and dry the air to {rh}", heated(comfortable))
+		way = d.search(both, heated(comfortable))
 	}
 	if way.Template == "" {
 		return calc.Say("Wait for other weather"), calc.Say("Neither warmer or cooler nor drier or damper air settles it here")
@@ -85,7 +86,7 @@ func (d *day) waysOut() (way, why calc.Text) {
 }
 
 // search goes on from one climate to the next until one fits, and lists it; blank where none does.
-func (d *day) search(template string, next func(i float64) drying.Climate) calc.Text {
+func (d *day) search(template calc.Phrase, next func(i float64) drying.Climate) calc.Text {
 	for i := 1.0; ; i++ {
 		c := next(i)
 		if c.Air.V > warmest && c.Air.V > d.now.Air.V || c.Air.V < coolest && c.Air.V < d.now.Air.V || c.Humidity.V < 5 && c.Humidity.V < d.now.Humidity.V || c.Humidity.V > 95 && c.Humidity.V > d.now.Humidity.V {
@@ -98,8 +99,8 @@ func (d *day) search(template string, next func(i float64) drying.Climate) calc.
 }
 
 // found writes a climate down that fits, and how to come by it.
-func (d *day) found(template string, c *drying.Climate) calc.Text {
-	at := func(label string, u unit.Unit, x float64) calc.Num {
+func (d *day) found(template calc.Phrase, c *drying.Climate) calc.Text {
+	at := func(label calc.Phrase, u unit.Unit, x float64) calc.Num {
 		return d.Model(label, "from now on, step by step", u, searched, x, d.now.Air.As("t"), d.now.Humidity.As("RH"))
 	}
 	c.Air, c.Humidity = at("Air that will do", unit.DegC, c.Air.V), at("Humidity that will do", unit.Percent, c.Humidity.V)

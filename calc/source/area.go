@@ -1,4 +1,4 @@
 package source
 
 // Mensuration is the geometry of simple shapes.
-var Mensuration = &Work{ID: "mensuration", Title: "Mensuration of plane and solid figures, in any school geometry", Basis: Derived}
+var Mensuration = &Work{ID: "mensuration", Ours: "Mensuration of plane and solid figures, in any school geometry", Basis: Derived}

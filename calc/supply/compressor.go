@@ -22,7 +22,7 @@ func Compressor() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{duty, delivered, runTime, refill},
 		Work:     compressor,
-		Cautions: []string{caution.CompressedAir},
+		Cautions: []calc.Phrase{caution.CompressedAir},
 	}
 }
 

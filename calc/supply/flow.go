@@ -30,7 +30,7 @@ var (
 	flowHere     = flowOut("flow_here", "Free air, as it is here")
 )
 
-func flowOut(key, label string) calc.Output {
+func flowOut(key string, label calc.Phrase) calc.Output {
 	return calc.Output{Key: key, Label: label, Unit: unit.LitrePerMinute, Decimals: 1, Main: key == "flow_here"}
 }
 

@@ -22,7 +22,7 @@ func HoseDrop() *calc.Calculator {
 		},
 		Outputs: []calc.Output{atWall, atGun, lost},
 		Work:    hoseDrop,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			caution.CompressedAir,
 			"With the trigger released nothing is lost: the gun then feels all that the regulator is set to, so that setting too must be within what the gun is rated for.",
 		},
@@ -74,7 +74,7 @@ func absolute(w *calc.Working, p, pa calc.Num) calc.Num {
 	return w.Step("The same, absolute", "p = 6894.757293168361*P + p_a", unit.Pascal, source.Definition, psi*p.V+pa.V, p, pa)
 }
 
-func gauge(w *calc.Working, label string, p, pa calc.Num) calc.Num {
+func gauge(w *calc.Working, label calc.Phrase, p, pa calc.Num) calc.Num {
 	return w.Step(label, "P = (p - p_a)/6894.757293168361", unit.PSI, source.Definition, (p.V-pa.V)/psi, p, pa)
 }
 

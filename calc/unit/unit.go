@@ -2,9 +2,15 @@
 //
 // Inside a calculation every number is a plain float64 in the unit of its source. A number crosses the
 // edge of a calculation only through an input or an output, and both name their unit.
+//
+// The functions that every calculator calls are kept out of line: it spares each compiled core 2 kB.
 package unit
 
-import "math"
+import (
+	"math"
+
+	"spraywright/calc/phrase"
+)
 
 // A Quantity is what a unit measures. Units of one quantity convert into each other and share one menu.
 // Parts by weight and parts by volume, or a temperature and a difference of two, are different quantities.
@@ -16,11 +22,11 @@ type Unit uint8
 
 // A measure is what is known of a unit.
 type measure struct {
-	id       string   // in links and test data: ASCII, never changed once published
-	symbol   string   // as a person reads it; blank for a bare number
-	quantity Quantity // what it measures
-	us       bool     // the one a US shop expects to see first
-	alias    []string // other ways people type it, in lower case
+	id       string        // in links and test data: ASCII, never changed once published
+	symbol   phrase.Phrase // as a person reads it; blank for a bare number
+	quantity Quantity      // what it measures
+	us       bool          // the one a US shop expects to see first
+	alias    []string      // other ways people type it, in lower case
 
 	// The value in the quantity's base unit is x*scale + offset.
 	scale, offset float64
@@ -29,8 +35,11 @@ type measure struct {
 // ID names the unit in links and test data.
 func (u Unit) ID() string { return table[u].id }
 
-// Symbol is the unit as a person reads it; blank for a bare number.
-func (u Unit) Symbol() string { return table[u].symbol }
+// Symbol is the unit as a person reads it, in English where it is words; blank for a bare number.
+func (u Unit) Symbol() string { return string(table[u].symbol) }
+
+// Label is the symbol, to be put into the reader's language where it is words.
+func (u Unit) Label() phrase.Phrase { return table[u].symbol }
 
 // Quantity is what the unit measures.
 func (u Unit) Quantity() Quantity { return table[u].quantity }
@@ -42,6 +51,8 @@ func (u Unit) US() bool { return table[u].us }
 func (u Unit) Aliases() []string { return table[u].alias }
 
 // All lists every unit, in the order menus show them.
+//
+//go:noinline
 func All() []Unit {
 	us := make([]Unit, 0, count-1)
 	for u := none + 1; u < count; u++ {
@@ -51,6 +62,8 @@ func All() []Unit {
 }
 
 // Of lists the units of a quantity in menu order.
+//
+//go:noinline
 func Of(q Quantity) []Unit {
 	var us []Unit
 	for _, u := range All() {
@@ -62,6 +75,8 @@ func Of(q Quantity) []Unit {
 }
 
 // ByID finds a unit by its ID.
+//
+//go:noinline
 func ByID(id string) (Unit, bool) {
 	for _, u := range All() {
 		if u.ID() == id {
@@ -73,6 +88,8 @@ func ByID(id string) (Unit, bool) {
 
 // Convert rewrites x from one unit in another of the same quantity. Converting to the same unit returns
 // x unchanged, to the last bit. It panics when the quantities differ: that is a mistake in the program.
+//
+//go:noinline
 func Convert(x float64, from, to Unit) float64 {
 	if from == to {
 		return x
@@ -84,6 +101,8 @@ func Convert(x float64, from, to Unit) float64 {
 }
 
 // Decimals says how many decimals show in unit to what d decimals show in unit from, to the nearest power of ten.
+//
+//go:noinline
 func Decimals(d int, from, to Unit) int {
 	if from == to {
 		return d

@@ -19,7 +19,7 @@ func BoothFlow() *calc.Calculator {
 		Inputs:   []calc.Input{field.BoothCase, field.FaceWidth, field.FaceHeight, field.AirKnown, field.FaceSpeed, field.FanFlow.If("air_known", "flow")},
 		Outputs:  []calc.Output{boothAir, faceVelocity, designFlow, flowLeast, flowMost},
 		Work:     boothFlow,
-		Cautions: []string{notBreathing, caution.Estimate, caution.Isocyanate, caution.Flammable},
+		Cautions: []calc.Phrase{notBreathing, caution.Estimate, caution.Isocyanate, caution.Flammable},
 	}
 }
 
@@ -48,7 +48,7 @@ func boothFlow(w *calc.Working) {
 	b, h := w.Given(field.FaceWidth), w.Given(field.FaceHeight)
 	face := w.Step("Face of the booth", "A = b * h", unit.SquareMetre, source.Definition, b.V*h.V, b, h)
 	design, low, high := velocities(w.Picked(field.BoothCase))
-	speed := func(label string, ftMin float64) calc.Num {
+	speed := func(label calc.Phrase, ftMin float64) calc.Num {
 		return w.Constant(label, unit.AirMetrePerSecond, tableG10, unit.Convert(ftMin, unit.AirFootPerMinute, unit.AirMetrePerSecond))
 	}
 	least, most := speed("Lowest velocity of the range", low), speed("Highest velocity of the range", high)

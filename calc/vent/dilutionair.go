@@ -21,7 +21,7 @@ func DilutionAir() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{airNeeded, airPerLitre, vapourVolume, fanShare},
 		Work:     dilutionAir,
-		Cautions: []string{notBreathing, caution.Estimate, caution.Flammable},
+		Cautions: []calc.Phrase{notBreathing, caution.Estimate, caution.Flammable},
 	}
 }
 

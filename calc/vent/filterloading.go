@@ -21,7 +21,7 @@ func FilterLoading() *calc.Calculator {
 		},
 		Outputs:    []calc.Output{overspray, caught, escapes, jobsLeft},
 		Work:       filterLoading,
-		Cautions:   []string{"The pressure gauge across the filters says when to change them, not this sum. Loaded filters can heat up by themselves: take them out of the building as your fire code says.", caution.Estimate, caution.Isocyanate},
+		Cautions:   []calc.Phrase{"The pressure gauge across the filters says when to change them, not this sum. Loaded filters can heat up by themselves: take them out of the building as your fire code says.", caution.Estimate, caution.Isocyanate},
 		Arithmetic: true,
 	}
 }

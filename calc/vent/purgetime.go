@@ -24,7 +24,7 @@ func PurgeTime() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{purge, purgeLow, purgeHigh, oneChange},
 		Work:     purgeTime,
-		Cautions: []string{caution.Estimate, caution.Isocyanate},
+		Cautions: []calc.Phrase{caution.Estimate, caution.Isocyanate},
 	}
 }
 

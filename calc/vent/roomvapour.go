@@ -19,7 +19,7 @@ func RoomVapour() *calc.Calculator {
 		Inputs:   []calc.Input{field.Spilled, field.LiquidDensity, field.MolarMass, roomAir, field.RoomVolume, field.LEL, field.ExposureLimit},
 		Outputs:  []calc.Output{roomLEL, roomPPM, roomMass, roomVolume, exposureTimes},
 		Work:     roomVapour,
-		Cautions: []string{caution.Estimate, caution.Flammable, caution.Skin},
+		Cautions: []calc.Phrase{caution.Estimate, caution.Flammable, caution.Skin},
 	}
 }
 

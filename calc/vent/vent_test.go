@@ -19,7 +19,7 @@ import (
 func TestEveryAnswerIsCalledAnEstimate(t *testing.T) {
 	for _, m := range vent.Calculators {
 		c := m.Make()
-		assert.Contains(t, c.Cautions, caution.Estimate, c.ID)
+		assert.Contains(t, c.Cautions, calc.Phrase(caution.Estimate), c.ID)
 	}
 }
 

@@ -70,7 +70,7 @@ func (c *Cup) Seconds(nu float64) float64 {
 }
 
 // A Fit says where seconds lie in a cup's range.
-type Fit string
+type Fit = calc.Phrase
 
 // The fits. Far is so far out that nothing is answered.
 const (
@@ -102,7 +102,7 @@ func (c *Cup) ends() (least, most float64) {
 // Kinematic is the kinematic viscosity in mm²/s of paint that takes t s in a cup, given by its key.
 func Kinematic(w *calc.Working, key string, t calc.Num) calc.Num {
 	c := CupOf(key)
-	x, label, K := c.Viscosity(t.V), "Kinematic viscosity", w.Constant("Constant of the cup", unit.One, *c.from, c.K)
+	x, label, K := c.Viscosity(t.V), calc.Phrase("Kinematic viscosity"), w.Constant("Constant of the cup", unit.One, *c.from, c.K)
 	if c.B != 0 {
 		return w.Step(label, "nu = A*t - B/t", unit.SquareMMPerSecond, *c.from, x, K, t, w.Constant("and its second", unit.One, *c.from, c.B))
 	}
@@ -112,7 +112,7 @@ func Kinematic(w *calc.Working, key string, t calc.Num) calc.Num {
 // SecondsIn is how many seconds paint of kinematic viscosity nu, in mm²/s, takes in a cup, given by its key.
 func SecondsIn(w *calc.Working, key string, nu calc.Num) calc.Num {
 	c := CupOf(key)
-	x, label, K := c.Seconds(nu.V), "Seconds in the cup", w.Constant("Constant of the cup", unit.One, *c.from, c.K)
+	x, label, K := c.Seconds(nu.V), calc.Phrase("Seconds in the cup"), w.Constant("Constant of the cup", unit.One, *c.from, c.K)
 	if c.B != 0 {
 		return w.Step(label, "t = (nu + sqrt(nu*nu + 4*A*B))/(2*A)", unit.Second, *c.from, x, nu, K, w.Constant("and its second", unit.One, *c.from, c.B))
 	}
@@ -135,7 +135,7 @@ func reads(w *calc.Working, in calc.Input, key string) (t calc.Num, ok bool) {
 func judge(w *calc.Working, key string, t calc.Num, quiet bool) Fit {
 	c := CupOf(key)
 	fit, do := c.Fit(t.V), calc.Say("Compare seconds in this one cup only; for a viscosity use a cup with a smaller hole")
-	args := []calc.Arg{calc.Words(label(key), "cup"), t.To(1, "t"), calc.N(c.Low, unit.Second).To(0, "low"), calc.N(c.High, unit.Second).To(0, "high")}
+	args := []calc.Arg{calc.Term(label(key), "cup"), t.To(1, "t"), calc.N(c.Low, unit.Second).To(0, "low"), calc.N(c.High, unit.Second).To(0, "high")}
 	switch fit {
 	case Inside:
 		if !quiet {
@@ -149,11 +149,11 @@ func judge(w *calc.Working, key string, t calc.Num, quiet bool) Fit {
 	return fit
 }
 
-func label(key string) string {
+func label(key string) calc.Phrase {
 	for _, c := range field.FlowCup.Choices {
 		if c.Key == key {
 			return c.Label
 		}
 	}
-	return key
+	return ""
 }

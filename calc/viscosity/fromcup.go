@@ -43,14 +43,14 @@ func fromCup(w *calc.Working) {
 		return
 	}
 	w.Result(kinematic, nu)
-	w.Tell(cupFit, calc.Say(string(judge(w, key, t, false))))
+	w.Tell(cupFit, calc.Say(judge(w, key, t, false)))
 	if rho := w.Given(field.MixDensity); rho.Given() {
 		w.Result(dynamic, w.Step("Dynamic viscosity", "eta = nu*rho", unit.MillipascalSecond, source.Definition, nu.V*rho.V, nu, rho))
 	}
 	if other != "" {
 		s := SecondsIn(w, other, nu)
 		w.Result(otherSeconds, s)
-		w.Tell(otherFit, calc.Say(string(judge(w, other, s, false))))
+		w.Tell(otherFit, calc.Say(judge(w, other, s, false)))
 	}
 	warn(w, key+" "+other)
 }

@@ -23,7 +23,7 @@ func Reducer() *calc.Calculator {
 		},
 		Outputs: []calc.Output{partsLow, partsHigh, volumeLow, volumeHigh},
 		Work:    reducer,
-		Cautions: []string{
+		Cautions: []calc.Phrase{
 			"Never add more reducer than the data sheet allows: the film gets thinner, runs sooner, and holds more solvent.",
 			caution.Skin, caution.Flammable,
 		},

@@ -18,7 +18,7 @@ func AsSprayed() *calc.Calculator {
 		Inputs:   []calc.Input{field.Role, field.Limits, field.Stages.If("role", "base", "clear"), field.VOC, field.WaterShare, field.Sprayed, field.CleanerLost},
 		Outputs:  []calc.Output{vocMass, vocActual, vocLimit, category},
 		Work:     asSprayed,
-		Cautions: []string{caution.LocalRule, caution.Flammable},
+		Cautions: []calc.Phrase{caution.LocalRule, caution.Flammable},
 	}
 }
 
@@ -47,9 +47,9 @@ func asSprayed(w *calc.Working) {
 	if !ok {
 		return
 	}
-	limit := w.Constant("Limit for "+l.Category, unit.GramPerLitre, l.Source, l.Value)
+	limit := l.Allowed(w)
 	w.Result(vocLimit, limit)
-	w.Tell(category, calc.Say("{category}", calc.Words(l.Category, "category")))
+	w.Tell(category, calc.Say(l.Category))
 	if l.Average {
 		w.Judge(calc.Wait, calc.Say("This table averages all the stages: they may hold {limit} together, and this one holds {voc}", limit.To(0, "limit"), voc.To(1, "voc")),
 			calc.Say("Work out the average of base, mid-coats and clear, and check your local rule"))

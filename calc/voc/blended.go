@@ -18,7 +18,7 @@ func Blended() *calc.Calculator {
 		Inputs:     []calc.Input{blendParts},
 		Outputs:    []calc.Output{vocMixed, vocActual, vocHeld},
 		Work:       blended,
-		Cautions:   []string{caution.LocalRule, caution.Flammable, caution.Isocyanate},
+		Cautions:   []calc.Phrase{caution.LocalRule, caution.Flammable, caution.Isocyanate},
 		Arithmetic: true,
 	}
 }

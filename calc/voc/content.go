@@ -18,7 +18,7 @@ func Content() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{vocRegulatory, vocActual},
 		Work:     contentWork,
-		Cautions: []string{caution.LocalRule},
+		Cautions: []calc.Phrase{caution.LocalRule},
 	}
 }
 

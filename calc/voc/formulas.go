@@ -53,7 +53,7 @@ func (b ByWeight) Contents(w *calc.Working) (regulatory, actual calc.Num) {
 }
 
 // total adds nums up under one symbol.
-func total(w *calc.Working, label, symbol string, u unit.Unit, sum float64, ns []calc.Num) calc.Num {
+func total(w *calc.Working, label calc.Phrase, symbol string, u unit.Unit, sum float64, ns []calc.Num) calc.Num {
 	names := make([]string, len(ns))
 	for i := range ns {
 		names[i] = symbol + "_" + strconv.Itoa(i+1)

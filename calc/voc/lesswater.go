@@ -19,7 +19,7 @@ func LessWater() *calc.Calculator {
 		},
 		Outputs:  []calc.Output{vocRegulatory, vocActual},
 		Work:     lessWater,
-		Cautions: []string{caution.LocalRule},
+		Cautions: []calc.Phrase{caution.LocalRule},
 	}
 }
 

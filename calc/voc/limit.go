@@ -1,14 +1,18 @@
 package voc
 
-import "spraywright/calc/source"
+import (
+	"spraywright/calc"
+	"spraywright/calc/source"
+	"spraywright/calc/unit"
+)
 
 // A Limit is one line of a table of VOC limits.
 type Limit struct {
-	Table    string  // key of field.Limits: "eu", "us"
-	Dated    string  // when the table was published
-	Category string  // the table's own name for the coating
-	Value    float64 // g/L less water and exempt solvents, ready to spray
-	Average  bool    // holds for the average of all stages, not for one of them
+	Table    string      // key of field.Limits: "eu", "us"
+	Dated    calc.Phrase // when the table was published
+	Category calc.Phrase // the table's own name for the coating
+	Value    float64     // g/L less water and exempt solvents, ready to spray
+	Average  bool        // holds for the average of all stages, not for one of them
 	Source   source.Source
 }
 
@@ -17,6 +21,11 @@ var (
 	tableOne = source.CFR59.At("Table 1; 63 FR 48806, 11 September 1998").By(source.SecondHand)
 	tableEnd = source.CFR59.At("Table 1, specialty coatings; 63 FR 48806, 11 September 1998").By(source.Memory)
 )
+
+// Allowed writes the limit down.
+func (l Limit) Allowed(w *calc.Working) calc.Num {
+	return w.Constant(w.Named("Limit for {kind}", calc.Term(l.Category, "kind")), unit.GramPerLitre, l.Source, l.Value)
+}
 
 // LimitFor finds the limit for a kind of coat: table is a key of field.Limits, role one of field.Role or of the further
 // ones that [LimitTables] asks for. stages counts

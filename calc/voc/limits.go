@@ -20,7 +20,7 @@ func LimitTables() *calc.Calculator {
 		Inputs:   []calc.Input{kinds(), field.Stages.If("role", "base", "clear")},
 		Outputs:  []calc.Output{limitTable},
 		Work:     limitTables,
-		Cautions: []string{caution.LocalRule},
+		Cautions: []calc.Phrase{caution.LocalRule},
 	}
 }
 
@@ -47,12 +47,12 @@ func limitTables(w *calc.Working) {
 		if !ok {
 			continue
 		}
-		whole := "This coat"
+		whole := calc.Phrase("This coat")
 		if l.Average {
 			whole = "The average of all stages"
 		}
-		told := func(s string) calc.Cell { return calc.Told(calc.Say("{s}", calc.Words(s, "s"))) }
-		limit := w.Constant("Limit for "+l.Category, unit.GramPerLitre, l.Source, l.Value)
+		told := func(p calc.Phrase) calc.Cell { return calc.Told(calc.Say(p)) }
+		limit := l.Allowed(w)
 		w.List(limitTable, told(table.Label), told(l.Category), calc.Of(limit), told(whole), told(l.Dated))
 	}
 }

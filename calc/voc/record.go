@@ -18,7 +18,7 @@ func Record() *calc.Calculator {
 		Inputs:     []calc.Input{recordLines, field.MassLimit},
 		Outputs:    []calc.Output{yearMass, yearSpare, record},
 		Work:       workRecord,
-		Cautions:   []string{"Your permit or local rule says what to count, over which months, and how long to keep the record. " + caution.LocalRule},
+		Cautions:   []calc.Phrase{"Your permit or local rule says what to count, over which months, and how long to keep the record. " + caution.LocalRule},
 		Arithmetic: true,
 	}
 }
@@ -102,7 +102,7 @@ func between(months []int, masses []calc.Num, first, last int) (picked []calc.Nu
 	return picked
 }
 
-func addUp(w *calc.Working, label string, masses []calc.Num) calc.Num {
+func addUp(w *calc.Working, label calc.Phrase, masses []calc.Num) calc.Num {
 	sum := 0.0
 	for _, m := range masses {
 		sum += m.V

@@ -24,7 +24,7 @@ func OfSolids() *calc.Calculator {
 			}
 			w.Result(vocOfSolids, PerSolids(w, voc, density))
 		},
-		Cautions: []string{caution.LocalRule},
+		Cautions: []calc.Phrase{caution.LocalRule},
 	}
 }
 

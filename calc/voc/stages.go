@@ -17,7 +17,7 @@ func Stages() *calc.Calculator {
 		Inputs:   []calc.Input{field.VOCBase, field.VOCMid, field.VOCMidTwo, field.VOCClear},
 		Outputs:  []calc.Output{vocAverage, stagesLimit},
 		Work:     stages,
-		Cautions: []string{caution.LocalRule, caution.Flammable},
+		Cautions: []calc.Phrase{caution.LocalRule, caution.Flammable},
 	}
 }
 
@@ -35,7 +35,7 @@ func stages(w *calc.Working) {
 	}
 	average := MultiStage(w, w.Given(field.VOCBase), mids, w.Given(field.VOCClear))
 	l, _ := LimitFor("us", "base", 2+len(mids))
-	limit := w.Constant("Limit for "+l.Category, unit.GramPerLitre, l.Source, l.Value)
+	limit := l.Allowed(w)
 	w.Result(vocAverage, average)
 	w.Result(stagesLimit, limit)
 	hold(w, average, limit)

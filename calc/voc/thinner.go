@@ -19,7 +19,7 @@ func MostThinner() *calc.Calculator {
 		},
 		Outputs:    []calc.Output{mostThinner},
 		Work:       mostThinnerWork,
-		Cautions:   []string{caution.LocalRule, caution.Flammable, caution.PotLife},
+		Cautions:   []calc.Phrase{caution.LocalRule, caution.Flammable, caution.PotLife},
 		Arithmetic: true,
 	}
 }
@@ -43,4 +43,4 @@ func mostThinnerWork(w *calc.Working) {
 	}
 }
 
-func labelled(in calc.Input, label string) calc.Input { in.Label = label; return in }
+func labelled(in calc.Input, label calc.Phrase) calc.Input { in.Label = label; return in }

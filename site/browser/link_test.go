@@ -60,12 +60,12 @@ func TestALinkIsKeptWhenThePersonSaysSo(t *testing.T) {
 	p.presses("Put mine back")
 	stands(p)
 	p.presses("Show the link’s again")
-	p.waitUntil("the link's form is there", `document.querySelector('[name="air"]').value === "17"`)
+	p.waitUntil("the link's form is there", `document.querySelector('[name="air"]')?.value === "17"`)
 	p.presses("Keep it")
 	p.waitUntil("nothing is left to choose", `!document.getElementById("notices").innerText.includes("link")`)
 	p.visit("menu.html")
 	p.visit("")
-	p.waitUntil("the form is there", `document.querySelector('[name="air"]').value === "17"`)
+	p.waitUntil("the form is there", `document.querySelector('[name="air"]')?.value === "17"`)
 	assert.Empty(t, p.text("#notices"))
 	assert.Empty(t, evaluate[string](p, `localStorage.getItem("spraywright:aside:job") ?? ""`))
 }
@@ -92,12 +92,14 @@ func TestASheetFromALinkSaysSoOnAnEmptyPhone(t *testing.T) {
 	assert.Empty(t, p.text("#notices"))
 }
 
-// handsOn presses Share where the device has no sheet of its own, and reads the link that the page then hands on.
+// handsOn copies the link from the sheet that Share opens, and puts the sheet away.
 func handsOn(p *tab) string {
 	p.t.Helper()
 	evaluate[bool](p, `(navigator.share = undefined, navigator.clipboard.writeText = async (s) => { globalThis.copied = s; }, true)`)
 	p.tap("#share")
-	p.waitIn("#notices", "Link copied.")
+	p.tap(`[data-share="copy"]`)
+	p.waitIn("#share-says", "Link copied.")
+	p.tap(`[data-share="close"]`)
 	return evaluate[string](p, `copied`)
 }
 
@@ -142,7 +144,8 @@ func TestALinkIsShownWhereNothingCanBeCopied(t *testing.T) {
 	half(p)
 	evaluate[bool](p, `(navigator.share = undefined, Object.defineProperty(navigator, "clipboard", {value: undefined}), true)`)
 	p.tap("#share")
-	p.waitIn("#notices", "Copy it by hand")
+	p.tap(`[data-share="copy"]`)
+	p.waitIn("#share-says", "Copy it by hand")
 	p.waitUntil("the link can be copied", `(({activeElement: e}) => e.readOnly && e.selectionEnd === e.value.length && e.value.includes("#fields=5&air=29"))(document)`)
 	p.fits()
 	p.shot("copy-by-hand")

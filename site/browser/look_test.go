@@ -14,14 +14,15 @@ type look struct {
 	width, height int64
 	touch         bool
 	scheme        string // "light" or "dark"
+	speaks        string // the languages of the device, "es-ES,es"; blank for British English
 }
 
 var (
-	phone     = look{"phone", 390, 844, true, "light"}
-	phoneDark = look{"phone-dark", 390, 844, true, "dark"}
-	narrow    = look{"narrow", 360, 640, true, "light"}
-	desk      = look{"desk", 1280, 800, false, "light"}
-	deskDark  = look{"desk-dark", 1280, 800, false, "dark"}
+	phone     = look{"phone", 390, 844, true, "light", ""}
+	phoneDark = look{"phone-dark", 390, 844, true, "dark", ""}
+	narrow    = look{"narrow", 360, 640, true, "light", ""}
+	desk      = look{"desk", 1280, 800, false, "light", ""}
+	deskDark  = look{"desk-dark", 1280, 800, false, "dark", ""}
 )
 
 // shot keeps a picture of what is on the screen, where SPRAYWRIGHT_SHOTS says.

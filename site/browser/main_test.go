@@ -36,7 +36,8 @@ func browser(t *testing.T) context.Context {
 		return running
 	}
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium()), chromedp.NoSandbox, chromedp.DisableGPU,
-		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true))
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("accept-lang", "en-GB")) // SI units and a decimal point to begin with
 	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...) // in a fresh folder, removed at the end
 	ctx, cancel := chromedp.NewContext(allocator)
 	require.NoError(t, chromedp.Do(ctx), "starting %s", chromium())

@@ -38,6 +38,9 @@ func open(t *testing.T, s *server, path string, l look) *tab {
 	t.Cleanup(cancel)
 	p := &tab{t: t, ctx: ctx, server: s, look: l}
 	p.listen()
+	if s.file != "" {
+		p.asksNothing()
+	}
 	options := []chromedp.EmulateViewportOption{}
 	if l.touch {
 		options = append(options, chromedp.EmulateMobile, chromedp.EmulateTouch, chromedp.EmulateScale(2))
@@ -46,6 +49,11 @@ func open(t *testing.T, s *server, path string, l look) *tab {
 	_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
 		{Name: "prefers-color-scheme", Value: l.scheme}, {Name: "prefers-reduced-motion", Value: "reduce"}}})
 	require.NoError(t, err)
+	if l.speaks != "" {
+		_, err := chromedp.Call(ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{
+			UserAgent: evaluate[string](p, "navigator.userAgent"), AcceptLanguage: l.speaks})
+		require.NoError(t, err)
+	}
 	p.visit(path)
 	t.Cleanup(p.blame) // runs before the tab is closed
 	return p
@@ -155,18 +163,31 @@ func (p *tab) text(selector string) string {
 // waitFor waits until a person can read a text on the page. Every kind of space counts as a space.
 func (p *tab) waitFor(text string) {
 	p.t.Helper()
-	p.waitUntil("the page says “"+text+"”", `document.body.innerText.replace(/\s+/g, " ").includes(`+quoted(text)+`)`)
+	p.waitUntil("the page says “"+text+"”", `(document.body?.innerText ?? "").replace(/\s+/g, " ").includes(`+quoted(text)+`)`)
 }
 
 // waitUntil waits until a script gives true, and tells what for when it does not.
 func (p *tab) waitUntil(what, script string) {
 	p.t.Helper()
-	for end := time.Now().Add(patience); !evaluate[bool](p, script); time.Sleep(30 * time.Millisecond) {
+	for end := time.Now().Add(patience); !p.holds(script); time.Sleep(30 * time.Millisecond) {
 		if time.Now().After(end) {
 			p.shot("failed-" + strings.NewReplacer("/", "-", " ", "-").Replace(p.t.Name()))
 			require.FailNow(p.t, "waited in vain until "+what, "to put right: %s\nthe card: %.1500s", p.inOneLine("#gathered"), p.inOneLine("#card"))
 		}
 	}
+}
+
+// holds reports whether a script gives true. On a page that is just being left it does not.
+func (p *tab) holds(script string) bool {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	yes, err := chromedp.Run(ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise))
+	if err != nil && strings.Contains(err.Error(), "Inspected target navigated") {
+		return false
+	}
+	require.NoError(p.t, err, script)
+	return yes
 }
 
 // quoted writes a text as a script does.

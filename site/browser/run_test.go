@@ -68,7 +68,7 @@ func TestTheCoresAnswerAsTheProgramDoes(t *testing.T) {
 		assert.Empty(t, difference("report", parsed(t, menu.Find(r.ID).Run(r.Form).JSON()), parsed(t, answers.Text())), "%s on %s", r.ID, r.Form)
 	}
 	require.True(t, answers.Scan())
-	assert.Equal(t, calc.Trouble(unknown, "There is no calculator of that name here", "Choose one from the menu").JSON(), answers.Text())
+	assert.Equal(t, calc.Language{}.Trouble(unknown, "There is no calculator of that name here", "Choose one from the menu").JSON(), answers.Text())
 	assert.False(t, answers.Scan(), "more reports than requests: %s", answers.Text())
 }
 

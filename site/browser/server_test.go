@@ -54,6 +54,7 @@ type server struct {
 	build   build
 	address string // host and port
 	cmd     *exec.Cmd
+	file    string // the site as one file, which nothing serves; blank for the site
 }
 
 // serve builds the site if need be and serves it until the test ends.
@@ -61,6 +62,9 @@ func serve(t *testing.T) *server {
 	t.Helper()
 	if chromium() == "" {
 		t.Skip("no Chromium here: set CHROMIUM, or run make browser, which gets one")
+	}
+	if strings.HasPrefix(t.Name(), "TestInOneFile/") {
+		return fromDisk(t)
 	}
 	b, err := built()
 	require.NoError(t, err)
@@ -100,7 +104,12 @@ func (s *server) stop() {
 	}
 }
 
-func (s *server) url(path string) string { return "http://" + s.address + "/" + path }
+func (s *server) url(path string) string {
+	if s.file != "" {
+		return urlInFile(s.file, path)
+	}
+	return "http://" + s.address + "/" + path
+}
 
 // chromium is the browser's path, or blank where there is none.
 func chromium() string {

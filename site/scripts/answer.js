@@ -2,11 +2,13 @@
 import { byId, copy, el, fill, slot } from "./dom.js";
 import { list } from "./lists.js";
 import { picture } from "./picture.js";
+import { timerButton } from "./timer-button.js";
+import { say } from "./words.js";
 import { steps } from "./working.js";
 
 const longWords = 14; // characters; longer words are a sentence rather than a figure
 
-const words = { go: "Go", wait: "Wait", stop: "Stop" };
+const words = { go: say("Go"), wait: say("Wait"), stop: say("Stop") };
 
 export class Card {
   #root = byId("card");
@@ -75,6 +77,9 @@ export class Card {
     holder.firstElementChild.classList.toggle("spoken", f.unit_id === undefined && f.text.length > longWords);
     const details = holder.querySelector("details");
     if (details?.open) this.#work(details);
+    const button = holder.querySelector(":scope > .time");
+    if (!f.timer) button?.remove();
+    else if (!button) holder.append(timerButton(f, f.key));
   }
 
   #list(holder, l) {

@@ -1,8 +1,12 @@
 // Wires a page together.
+import { turn } from "./address.js";
 import { keepOffline } from "./pwa.js";
 import { store } from "./state.js";
+import { mindTongues } from "./tongue.js";
+import { mindTimers } from "./timer-everywhere.js";
 
 const root = document.documentElement;
+mindTongues();
 for (const radio of document.querySelectorAll('#themes input')) {
   radio.checked = radio.value === store.get("theme");
   radio.addEventListener("change", () => {
@@ -12,14 +16,25 @@ for (const radio of document.querySelectorAll('#themes input')) {
   });
 }
 
+// A link from a QR code is written out before anything reads it.
+const folded = () => /^#\d:/.test(location.hash);
+const unfold = async () => (await import("./share-code.js")).unfold();
+if (folded()) await unfold();
+addEventListener("hashchange", (event) => {
+  if (!folded()) return;
+  event.stopImmediatePropagation();
+  unfold().then(() => dispatchEvent(new HashChangeEvent("hashchange")));
+});
+
 const main = document.querySelector("main");
-if (main.dataset.calculator) {
+if (main.dataset.calculator && !turn()) {
   const { Page } = await import("./page.js");
   const { attach } = await import("./extras.js");
   attach(main);
   new Page(main).open();
 }
 // Other pages that do something name their module, which exports open(main).
-const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js") };
+const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js") };
 await pages[main.dataset.module]?.().then((module) => module.open(main));
+mindTimers();
 keepOffline();

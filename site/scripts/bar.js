@@ -1,5 +1,6 @@
 // The bar at the bottom: the short answer, or what is still needed. It stays above the keypad.
 import { byId, copy, el, fill, show, slot } from "./dom.js";
+import { say } from "./words.js";
 
 const longLabels = 40; // characters; longer labels leave room for two figures
 const longWords = 14; // characters; longer words may take two lines
@@ -38,18 +39,19 @@ export class Bar {
     const ruling = fill(copy("part-ruling"), { why: verdict.why });
     ruling.classList.add(verdict.level);
     const word = slot(ruling, "word");
-    word.textContent = { go: "Go", wait: "Wait", stop: "Stop" }[verdict.level];
+    word.textContent = { go: say("Go"), wait: say("Wait"), stop: say("Stop") }[verdict.level];
     holder.replaceChildren(ruling.querySelector(".shape"), word, " ", slot(ruling, "why"));
   }
 
   #need(problems) {
     const wrong = problems.filter((p) => p.code !== "missing");
     const missing = problems.filter((p) => p.code === "missing");
-    const [group, word] = wrong.length > 0 ? [wrong, "To put right"] : [missing, "Still needed"];
+    const group = wrong.length > 0 ? wrong : missing;
+    const says = wrong.length > 0 ? say("To put right: {n}", { n: wrong.length }) : say("Still needed: {n}", { n: missing.length });
     this.#next = group[0]?.field;
     for (const button of this.#needed) {
       button.hidden = group.length === 0;
-      if (group.length > 0) button.replaceChildren(el("span", {}, `${word}: ${group.length}`), " ", el("span", { class: "next" }, `next: ${this.label(this.#next)}`));
+      if (group.length > 0) button.replaceChildren(el("span", {}, says), " ", el("span", { class: "next" }, say("next: {field}", { field: this.label(this.#next) })));
     }
   }
 }
@@ -59,7 +61,7 @@ export class Bar {
 function keepAboveKeypad(bar) {
   const view = globalThis.visualViewport;
   if (!view) return;
-  const sheet = [...document.styleSheets].find((s) => s.href?.endsWith("/site.css"));
+  const [sheet] = document.styleSheets; // the site has one
   if (!sheet) return;
   const rule = sheet.cssRules[sheet.insertRule(":root{--keypad:0px}", sheet.cssRules.length)];
   const measure = () => {

@@ -1,5 +1,6 @@
 // The core in a worker, so that typing never waits for it.
-import { compile, start } from "./engine.js";
+import { compile } from "./compiled.js";
+import { start } from "./engine.js";
 
 let calculate;
 
@@ -7,7 +8,7 @@ self.onmessage = async ({ data }) => {
   try {
     if (!calculate) {
       const module = data.module ?? (await compile(data.file));
-      calculate = await start(module);
+      calculate = await start(module, data.speech);
       self.postMessage({ ready: true, module: data.module ? undefined : module });
     }
     if (data.id) self.postMessage({ n: data.n, report: calculate(data.id, data.form) });

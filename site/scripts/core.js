@@ -1,6 +1,9 @@
 // Asks the core for reports. It runs in a worker that is put down and started again when it does not answer, and on
 // the page where workers cannot be had.
-import { scriptAddress } from "./trusted.js";
+import { compile, held, wordsOf } from "./compiled.js";
+import { say } from "./words.js";
+import { decimalMark } from "./tongue.js";
+import { scriptAddress, workerType } from "./trusted.js";
 
 const patience = 2000; // ms for one answer
 const bootPatience = 20000; // ms for the core to load and compile, on a slow phone
@@ -8,6 +11,7 @@ const bootPatience = 20000; // ms for the core to load and compile, on a slow ph
 export class Core {
   #file; // the compiled core
   #worker;
+  #speech; // { words, mark }: what it speaks
   #module; // compiled once, kept for the next worker
   #onPage; // the core's function when it runs here
   #ready;
@@ -28,26 +32,28 @@ export class Core {
         return JSON.parse(await this.#ask(id, form));
       } catch (error) {
         this.#restart();
-        if (last) throw new Error("The core did not answer. What you typed is kept: change a number to try again, or reload the page.", { cause: error });
+        if (last) throw new Error(say("The core did not answer. What you typed is kept: change a number to try again, or reload the page."), { cause: error });
       }
     }
   }
 
   async #boot() {
     if (this.#onPage) return;
+    this.#module ??= await held(this.#file);
+    this.#speech ??= { words: await wordsOf(this.#file, document.documentElement.lang), mark: decimalMark };
     try {
       await this.#startWorker();
     } catch {
       this.#worker?.terminate();
       this.#worker = undefined;
-      const { compile, start } = await import("./engine.js");
-      this.#onPage = await start((this.#module ??= await compile(this.#file)));
+      const { start } = await import("./engine.js");
+      this.#onPage = await start((this.#module ??= await compile(this.#file)), this.#speech);
     }
   }
 
   #startWorker() {
     return new Promise((done, fail) => {
-      const worker = new Worker(scriptAddress("core-worker.js"), { type: "module" });
+      const worker = new Worker(scriptAddress("core-worker.js"), { type: workerType });
       this.#worker = worker;
       const timer = setTimeout(() => fail(new Error("slow start")), bootPatience);
       worker.onerror = (event) => {
@@ -67,7 +73,7 @@ export class Core {
           this.#settle(data.report);
         }
       };
-      worker.postMessage({ file: this.#file, module: this.#module });
+      worker.postMessage({ file: this.#file, module: this.#module, speech: this.#speech });
     });
   }
 

@@ -3,8 +3,12 @@
 // an older rev than the stored one is refused, so that two tabs never overwrite each other unseen.
 
 const name = "spraywright";
-const version = 1;
-const kinds = { profile: ["kind"], timer: [], mix: ["day"] }; // the stores and what they are searched by
+const version = 2;
+const kinds = { profile: ["kind"], timer: [], mix: ["day"], month: [] }; // the stores and what they are searched by
+
+// The totals of a month are worked out from its mixes. A changed mix turns its month's record into a newer, empty one in
+// the same step, so that totals read before the change cannot be written after it.
+const monthOf = (record) => record.day.slice(0, 7);
 
 let opened;
 const memory = new Map(Object.keys(kinds).map((kind) => [kind, new Map()]));
@@ -48,12 +52,12 @@ function open() {
 /** Whether records outlive the page. */
 export const kept = async () => Boolean(await open());
 
-/** Every record of a kind, or those whose key lies between two values, both included. */
-export async function all(kind, key, from, to) {
+/** Every record of a kind, or those whose key lies between two values, both included; most limits how many. */
+export async function all(kind, key, from, to, most) {
   const d = await open();
-  if (!d) return [...memory.get(kind).values()].filter((r) => !key || (r[key] >= from && r[key] <= to)).map((r) => structuredClone(r));
+  if (!d) return [...memory.get(kind).values()].filter((r) => !key || (r[key] >= from && r[key] <= to)).slice(0, most).map((r) => structuredClone(r));
   const store = d.transaction(kind).objectStore(kind);
-  return done(key ? store.index(key).getAll(IDBKeyRange.bound(from, to)) : store.getAll());
+  return done(key ? store.index(key).getAll(IDBKeyRange.bound(from, to), most) : store.getAll(null, most));
 }
 
 /** One record, or undefined. */
@@ -68,36 +72,54 @@ export async function put(kind, ...records) {
   return write(kind, async (find, set) => Promise.all(records.map(async (record) => {
     const old = await find(record.id);
     if (old && old.rev !== record.rev) throw new Conflict(record.id);
-    const next = { ...record, rev: (old?.rev ?? 0) + 1, at: Date.now() };
-    set(next);
+    const next = { ...record, rev: (old?.rev ?? record.rev ?? 0) + 1, at: Date.now() }; // one that comes back counts on
+    await set(next);
     return next;
   })));
 }
 
 /** Removes records. */
-export const remove = (kind, ...ids) => write(kind, async (_, __, drop) => ids.forEach(drop));
+export const remove = (kind, ...ids) => write(kind, async (_, __, drop) => Promise.all(ids.map(drop)));
 
 async function write(kind, change) {
   const d = await open();
   let result;
   if (d) {
-    const transaction = d.transaction(kind, "readwrite", { durability: "strict" });
-    const store = transaction.objectStore(kind);
+    const transaction = d.transaction(kind === "mix" ? ["mix", "month"] : kind, "readwrite", { durability: "strict" });
+    const store = transaction.objectStore(kind), months = kind === "mix" && transaction.objectStore("month");
+    const find = (id) => done(store.get(id));
+    const stale = async (record) => record && months && months.put({ id: monthOf(record), rev: ((await done(months.get(monthOf(record))))?.rev ?? 0) + 1 });
     const finished = new Promise((resolve, reject) => {
       transaction.oncomplete = resolve;
       transaction.onabort = () => reject(transaction.error ?? new Error("aborted"));
     });
     finished.catch(() => {}); // told below
     try {
-      result = await change((id) => done(store.get(id)), (r) => store.put(r), (id) => store.delete(id));
+      result = await change(find, async (r) => {
+        await stale(await find(r.id));
+        await stale(r);
+        store.put(r);
+      }, async (id) => {
+        await stale(await find(id));
+        store.delete(id);
+      });
     } catch (error) {
       transaction.abort();
       throw error;
     }
     await finished;
+    dispatchEvent(new Event("kept")); // something is worth asking the browser to keep
   } else {
-    const m = memory.get(kind);
-    result = await change(async (id) => m.get(id), (r) => m.set(r.id, structuredClone(r)), (id) => m.delete(id));
+    const m = memory.get(kind), months = memory.get("month");
+    const stale = (r) => r && kind === "mix" && months.set(monthOf(r), { id: monthOf(r), rev: (months.get(monthOf(r))?.rev ?? 0) + 1 });
+    result = await change(async (id) => m.get(id), (r) => {
+      stale(m.get(r.id));
+      stale(r);
+      m.set(r.id, structuredClone(r));
+    }, (id) => {
+      stale(m.get(id));
+      m.delete(id);
+    });
   }
   tell(kind);
   channel?.postMessage(kind);
@@ -116,3 +138,19 @@ function tell(kind) {
 
 /** A fresh id; later ones sort after earlier ones. */
 export const freshId = () => Date.now().toString(36).padStart(9, "0") + Math.random().toString(36).slice(2, 8);
+
+/** The values that a key takes in records of a kind, in order, each once. */
+export async function valuesOf(kind, key) {
+  const d = await open();
+  if (!d) return [...new Set([...memory.get(kind).values()].map((r) => r[key]))].sort();
+  const found = [];
+  const request = d.transaction(kind).objectStore(kind).index(key).openKeyCursor(null, "nextunique");
+  return new Promise((resolve, reject) => {
+    request.onerror = () => reject(request.error);
+    request.onsuccess = () => {
+      if (!request.result) return resolve(found);
+      found.push(request.result.key);
+      request.result.continue();
+    };
+  });
+}

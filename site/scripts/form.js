@@ -1,6 +1,7 @@
 // The form on the page and the values behind it. Values are texts by key, exactly as typed; nothing here reads a
 // number. Rows of tables that are closed have values and no fields.
 import { byId } from "./dom.js";
+import { wantedUnit } from "./shop-units.js";
 
 export class Form {
   values = new Map();
@@ -138,7 +139,7 @@ export class Form {
       const chosen = this.values.get(name + ".unit") ?? this.values.get(column);
       if (chosen !== undefined) return chosen;
       if (this.values.has(name) || this.#prefilled(select)) return own;
-      if (key === undefined || n <= 1) return this.values.get("units") === "us" ? us : own;
+      if (key === undefined || n <= 1) return wantedUnit(this.values, select) ?? (this.values.get("units") === "us" ? us : own);
     }
   }
 

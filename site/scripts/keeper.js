@@ -1,7 +1,9 @@
 // Where a form is kept: in the browser at once, and in the address, from which it can be handed on.
+import { formText, withForm } from "./address.js";
 import { answered, parse, store, write } from "./state.js";
+import { say } from "./words.js";
 
-const addressed = () => write(parse(location.hash.slice(1)));
+const addressed = () => write(parse(formText()));
 
 export class Keeper {
   #page;
@@ -71,7 +73,7 @@ export class Keeper {
     const text = this.#text;
     if (text === undefined || text === this.#address) return;
     try {
-      history.replaceState(null, "", text ? "#" + text : location.pathname + location.search);
+      history.replaceState(null, "", withForm(text));
       this.#address = text;
       this.#set("address", text);
     } catch {
@@ -90,6 +92,6 @@ export class Keeper {
   #warn() {
     if (this.#told) return;
     this.#told = true;
-    this.#tell("This browser keeps nothing. Share or copy the link to save your work.");
+    this.#tell(say("This browser keeps nothing. Share or copy the link to save your work."));
   }
 }

@@ -1,5 +1,6 @@
 // Lists of the answer: a table, a scale column to pour by, or a call sheet.
 import { el } from "./dom.js";
+import { timerButton } from "./timer-button.js";
 
 /** Draws a list. work gives the items of the working for step numbers. */
 export function list(l, look, work) {
@@ -39,7 +40,7 @@ const longCell = 14; // characters; longer ones take a line of their own on a na
 function table(l, make) {
   const head = l.columns.map((c) => el("th", { role: "columnheader", scope: "col" }, c.label));
   const rows = l.rows.map((row, i) => el("tr", { role: "row", "data-line": "" }, ...row.map((f, k) =>
-    el("td", { role: "cell", class: f.text.length > longCell ? "wordy" : "" }, el("span", { class: "col", "aria-hidden": "true" }, l.columns[k].label), " ", make(i, k)))));
+    el("td", { role: "cell", class: f.text.length > longCell ? "wordy" : "" }, el("span", { class: "col", "aria-hidden": "true" }, l.columns[k].label), " ", make(i, k), timerButton(f, `${l.key}.${i}.${k}`, `${row[0].text}, ${f.label}`)))));
   return el("div", { class: "list" }, el("table", { role: "table" }, el("caption", {}, l.label),
     el("thead", { role: "rowgroup" }, el("tr", { role: "row" }, ...head)), el("tbody", { role: "rowgroup" }, ...rows)));
 }
@@ -68,14 +69,7 @@ function tick(cup, row) {
   const box = el("input", { type: "checkbox" });
   box.checked = ticked.has(key);
   box.addEventListener("change", () => (box.checked ? ticked.add(key) : ticked.delete(key)));
-  const boxes = paperBoxes(cup);
-  return el("label", { class: boxes.length > 0 ? "pour-part many" : "pour-part" }, box, ...boxes, el("span", {}, row[1].text));
-}
-
-// On paper there is a box to tick for each of the cups that a heading takes together: "cups 1 to 3".
-function paperBoxes(cup) {
-  const [, first, last] = /(\d+) to (\d+)/.exec(cup) ?? [];
-  return Array.from({ length: first ? Math.min(Number(last) - Number(first) + 1, 12) : 0 }, () => el("i", { class: "paper box" }));
+  return el("label", { class: "pour-part" }, box, el("span", {}, row[1].text));
 }
 
 // From, until, what, and what to mind.
@@ -83,6 +77,7 @@ function clock(l, make) {
   const lines = l.rows.map((row, i) => el("li", { class: "clock-line", "data-line": "" },
     el("span", { class: "clock-time" }, make(i, 0), row[1].text ? el("span", { class: "until" }, "–", make(i, 1)) : ""),
     el("span", { class: "clock-what" }, make(i, 2)),
-    ...row.slice(3).map((f, k) => (f.text ? el("span", { class: "clock-mind" }, make(i, k + 3)) : ""))));
+    ...row.slice(3).map((f, k) => (f.text ? el("span", { class: "clock-mind" }, make(i, k + 3)) : "")),
+    timerButton(row[2], `${l.key}.${i}.2`, row[2].text)));
   return el("div", { class: "list clock" }, el("p", { class: "list-title" }, l.label), el("ol", { class: "clock-lines" }, ...lines));
 }

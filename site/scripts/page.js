@@ -1,4 +1,5 @@
 // The page of one calculator: form in, report out.
+import { formText } from "./address.js";
 import { Card } from "./answer.js";
 import { Bar } from "./bar.js";
 import { Core } from "./core.js";
@@ -6,11 +7,12 @@ import { byId, show } from "./dom.js";
 import { Form } from "./form.js";
 import { notify } from "./notices.js";
 import { Keeper } from "./keeper.js";
-import { preparePaper } from "./paper.js";
 import { Problems } from "./problems.js";
 import { rowPattern, Table } from "./rows.js";
 import { offerSharing, whole } from "./share.js";
+import { withShopUnits } from "./shop-units.js";
 import { answered, parse, store, write } from "./state.js";
+import { say } from "./words.js";
 
 export class Page {
   #main;
@@ -38,19 +40,18 @@ export class Page {
     this.#problems = new Problems(main, this.#form, this.#tables);
     this.#bar = new Bar((key) => this.#label(key), (key) => this.#problems.jump(key));
     offerSharing(byId("share"), () => this.#form.values);
-    byId("empty").addEventListener("click", () => this.#replace(new Map(), "The form is empty."));
+    byId("empty").addEventListener("click", () => this.#replace(new Map(), say("The form is empty.")));
     addEventListener("hashchange", () => this.#follow());
     this.#rememberPlaces();
     main.addEventListener("click", (event) => this.#within(event));
     main.addEventListener("fill", ({ detail }) => this.#fill(detail));
-    preparePaper(main, () => this.#asked?.report);
   }
 
   open() {
     const form = this.#keeper.open();
     if (form.size === 0 && store.get("units")) form.set("units", store.get("units"));
     this.#load(form);
-    this.#inspect(location.hash.slice(1));
+    this.#inspect(formText());
     this.#sayLinked();
     document.querySelectorAll('.top input[name="units"]').forEach((r) => r.addEventListener("change", () => store.set("units", r.value)));
   }
@@ -67,30 +68,34 @@ export class Page {
 
   // Another form has been put into the address: a pasted link, the example, or the way back.
   #follow() {
-    const hash = location.hash.slice(1);
+    const hash = formText();
     this.#inspect(hash);
     if (hash !== "" && !hash.includes("=")) return;
     const form = parse(hash), before = write(this.#form.values);
     if (write(form) === before) return;
-    if (form.size === 0) this.#replace(form, "The form is empty.");
+    if (form.size === 0) this.#replace(form, say("The form is empty."));
     else this.#fromLink(form);
   }
 
   #replace(form, says) {
     const before = this.#form.values;
     this.#load(form);
-    if (answered(before)) notify(says, { "Put mine back": () => this.#load(before), Close: undefined });
+    if (answered(before)) notify(says, { [say("Put mine back")]: () => this.#load(before), [say("Close")]: undefined });
   }
 
   // Puts values from elsewhere into the form: texts by key, blank to clear one.
-  #fill({ values, says }) {
+  #fill({ values, says, undone }) {
     const before = this.#form.values, form = new Map(before);
     for (const [key, text] of values) {
       if (text) form.set(key, text);
       else form.delete(key);
     }
     this.#load(form);
-    notify(says, { Undo: () => this.#load(before), Close: undefined });
+    const undo = () => {
+      this.#load(before);
+      undone?.();
+    };
+    notify(says, { Undo: undo, Close: undefined });
   }
 
   #fromLink(form) {
@@ -108,9 +113,9 @@ export class Page {
       const link = this.#form.values;
       this.#load(parse(text));
       this.#decide();
-      notify("Your own form is back.", { "Show the link’s again": () => this.#fromLink(link), Close: undefined });
+      notify(say("Your own form is back."), { [say("Show the link’s again")]: () => this.#fromLink(link), [say("Close")]: undefined });
     };
-    notify("This form came from a link. Compare it with the data sheet before you mix.", text ? { "Keep it": keep, "Put mine back": putBack } : { Close: keep });
+    notify(say("This form came from a link. Compare it with the data sheet before you mix."), text ? { [say("Keep it")]: keep, [say("Put mine back")]: putBack } : { [say("Close")]: keep });
   }
 
   #decide() {
@@ -122,7 +127,7 @@ export class Page {
   // Says so when not all of a link can be read. A mere place on the page is no form.
   #inspect(hash) {
     if (hash === "" || byId(hash)) return;
-    if (!whole(hash, parse(hash), (key) => this.#knows(key))) notify("This link is incomplete or damaged: some of it could not be read. Ask for it again.");
+    if (!whole(hash, parse(hash), (key) => this.#knows(key))) notify(say("This link is incomplete or damaged: some of it could not be read. Ask for it again."));
   }
 
   #changed() {
@@ -142,6 +147,11 @@ export class Page {
     line.hidden = kept.length * 2 < demo.length;
   }
 
+  // What the core is asked: the form, to be answered in the units of the shop in use.
+  #question() {
+    return write(withShopUnits(this.#form.values));
+  }
+
   // One question at a time, and always the latest: keys pressed meanwhile are answered together.
   async #ask() {
     this.#again = this.#asking;
@@ -150,7 +160,7 @@ export class Page {
     try {
       do {
         this.#again = false;
-        const text = write(this.#form.values);
+        const text = this.#question();
         if (this.#asked?.text !== text) this.#asked = { text, report: await this.#core.report(this.#id, text) };
         document.body.classList.remove("stale");
         this.#show(this.#asked.report);
@@ -168,7 +178,7 @@ export class Page {
     this.#problems.show(report);
     this.#card.show(report);
     this.#bar.show(report, this.#card.mainFigures(report));
-    if (this.#asked.text === write(this.#form.values)) this.#form.retype(report.retyped);
+    if (this.#asked.text === this.#question()) this.#form.retype(report.retyped);
     this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report } }));
   }
 

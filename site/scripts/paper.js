@@ -1,32 +1,58 @@
-// What paper alone shows: the answer's grounds in few lines, and the first caution beside the verdict.
+// What goes on paper: the card, with a QR code that leads back to the form, and labels for cups. The sheet itself is
+// laid out by paper-card.js, which is fetched once there is an answer, because a browser waits for nothing when it prints.
+import { shareable } from "./address.js";
 import { byId, el } from "./dom.js";
+import { linkTo } from "./share.js";
+import { say } from "./words.js";
 
-/** Brings the paper's own lines up to date before the page is printed. report gives the answer as it stands. */
-export function preparePaper(main, report) {
-  const prepare = () => {
-    const cautions = [...byId("cautions").children];
-    const first = cautions.find((c) => c.textContent.includes("breathing")) ?? cautions[0]; // what to wear comes first
-    for (const c of cautions) c.classList.toggle("first", c === first);
-    byId("paper-caution").textContent = first?.textContent ?? "";
-    byId("paper-given").replaceChildren(...[...main.querySelectorAll("#form .place")].flatMap((place) => lines(place, report()?.rows ?? [])));
-  };
-  addEventListener("beforeprint", prepare);
-  matchMedia("print").addEventListener("change", (event) => event.matches && prepare());
+let answer; // the page's last one
+let layer; // paper-card.js
+let drawn; // the QR code that was drawn last: { link, picture }
+
+/** Part of every calculator's page: has the browser print the sheet instead of the page. */
+export function offerPaper(main) {
+  main.addEventListener("answer", ({ detail }) => {
+    answer = detail;
+    import("./paper-card.js").then((module) => { layer = module; });
+    offerLabels();
+  });
+  addEventListener("beforeprint", layOut);
+  matchMedia("print").addEventListener("change", ({ matches }) => matches && layOut());
+  // The keys for printing leave no time to draw the code, so they are taken here.
+  addEventListener("keydown", (event) => {
+    if (event.key.toLowerCase() !== "p" || !(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+    event.preventDefault();
+    printCard();
+  });
 }
 
-function lines(place, rows) {
-  const name = el("b", {}, place.dataset.place ?? "Given");
-  const sentences = [...place.querySelectorAll("[data-table]")].flatMap((t) => rows.filter((r) => r.row.startsWith(t.dataset.table + ".")));
-  const readings = [...place.querySelectorAll("[data-field]:not([data-table], [hidden])")].filter((f) => !f.closest("[data-table], [hidden]")).map(reading).filter(Boolean);
-  const all = sentences.map((r, i) => `${i + 1}. ${r.text}`).concat(readings);
-  return all.length > 0 ? [el("p", {}, name, " ", all.join("; "))] : [];
+/** Prints the sheet, with the code where it can be had. */
+export async function printCard() {
+  layer ??= await import("./paper-card.js");
+  const link = answer && linkTo(answer.form);
+  if (link && shareable && drawn?.link !== link) {
+    const { codeOf } = await import("./share-code.js");
+    const picture = await codeOf(link).then((code) => code.readable && code.picture, () => undefined);
+    drawn = { link, picture };
+  }
+  print();
 }
 
-// A field as a person would say it: "Air temperature 29 °C". Blank ones are passed over.
-function reading(field) {
-  const box = field.querySelector(".entry input"), unit = field.querySelector(".unit");
-  const list = field.querySelector("select.choice"), chip = field.querySelector(".chips :checked");
-  const symbol = unit?.selectedOptions?.[0].textContent ?? unit?.textContent ?? "";
-  const said = box?.value.trim() || (list?.value && list.selectedOptions[0].textContent) || chip?.nextElementSibling.textContent;
-  return said ? `${field.dataset.label} ${said}${symbol && "\u202f" + symbol}` : "";
+function layOut() {
+  if (!answer || document.documentElement.dataset.paper) return;
+  if (!layer) return void import("./paper-card.js").then((module) => { layer = module; layOut(); });
+  layer.lay(answer, drawn?.link === linkTo(answer.form) ? drawn.picture : undefined);
+}
+
+// Labels are offered where the answer tells what to pour into a cup.
+function offerLabels() {
+  const tools = byId("paper-tools");
+  const pours = answer.report.lists.some((l) => l.key === "labels" || l.key === "component");
+  tools.hidden = !pours;
+  if (!pours || tools.firstChild) return;
+  const print = el("button", { type: "button", class: "plain" }, say("Print the card"));
+  const labels = el("button", { type: "button", class: "plain", id: "cup-labels" }, say("Cup labels"));
+  print.addEventListener("click", printCard);
+  labels.addEventListener("click", () => import("./paper-labels.js").then((module) => module.openLabels(answer.report)));
+  tools.append(print, labels);
 }

@@ -1,5 +1,6 @@
 // What is missing and what is wrong: under the field, at the top of the form, and counted by place.
 import { byId, copy, el, show } from "./dom.js";
+import { say } from "./words.js";
 
 const isMissing = (p) => p.code === "missing";
 
@@ -65,7 +66,7 @@ export class Problems {
         state.dataset.key = key;
         state.classList.toggle("bad", wrong > 0);
         if (n === 0) state.replaceChildren(copy("part-tick"));
-        else state.textContent = wrong > 0 ? `${wrong} wrong` : `${missing} to fill`;
+        else state.textContent = wrong > 0 ? say("{n} wrong", { n: wrong }) : say("{n} to fill", { n: missing });
       }
     }
   }

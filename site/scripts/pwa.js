@@ -1,11 +1,15 @@
 // Keeps the site on the device. A new version waits until the person says so.
-import { byId } from "./dom.js";
+import { offerInstall } from "./install.js";
 import { notify } from "./notices.js";
+import { sayKept } from "./persist.js";
 import { scriptAddress } from "./trusted.js";
+import { say } from "./words.js";
 
 export async function keepOffline() {
+  offerInstall();
+  const works = say("Kept on this device: works without a network.");
   if (!("serviceWorker" in navigator) || !isSecureContext) {
-    tell("Open over https, and this site will also work without a network.");
+    sayKept(say("Open over https, and this site will also work without a network."));
     return;
   }
   const container = navigator.serviceWorker;
@@ -15,27 +19,31 @@ export async function keepOffline() {
     watch(registration, container);
     await container.ready;
     registration.update().catch(() => {}); // without a network, or half deployed: the version kept stays
-    tell("Kept on this device: works without a network.");
+    sayKept(works);
   } catch {
-    tell(had ? "Kept on this device: works without a network." : "This browser does not keep the site for use without a network.");
+    sayKept(had ? works : say("This browser does not keep the site for use without a network."));
   }
 }
 
-const tell = (text) => { byId("kept").textContent = "Nothing you type leaves this device. " + text; };
-
 function watch(registration, container) {
-  let asked = false;
+  let offered = false, wanted = false;
   const offer = () => {
-    if (!registration.waiting || !container.controller || asked) return;
-    asked = true;
+    if (!registration.waiting || !container.controller || offered) return;
+    offered = true;
     const use = () => {
-      container.addEventListener("controllerchange", () => location.reload());
+      wanted = true;
       registration.waiting?.postMessage("use");
     };
-    notify("A new version is ready.", { "Use it": use, Close: undefined });
+    notify(say("A new version is ready. What you typed and your timers stay."), { [say("Use it")]: use, [say("Close")]: undefined });
   };
   registration.addEventListener("updatefound", () => {
     registration.installing?.addEventListener("statechange", offer);
+  });
+  let before = container.controller; // none on the first visit, when there is nothing to change over from
+  container.addEventListener("controllerchange", () => {
+    if (wanted) location.reload();
+    else if (before) notify(say("Another tab has taken up a new version. Reload this page when it suits you."), { [say("Reload")]: () => location.reload(), [say("Close")]: undefined });
+    before = container.controller;
   });
   offer();
 }

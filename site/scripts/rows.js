@@ -1,5 +1,6 @@
 // A table of the form: each row is a sentence that opens for editing in place.
 import { copy, fill } from "./dom.js";
+import { say } from "./words.js";
 
 /** The row numbers that the core reads. */
 export const rowPattern = /^[1-9]\d{0,4}$/;
@@ -106,8 +107,8 @@ export class Table {
     if (wrong) return wrong.message;
     const labels = problems.map((p) => this.#blank.querySelector(`[data-field="${this.key}.0.${CSS.escape(p.field.split(".").pop())}"]`)?.dataset.label);
     if (labels.length === 0) return "";
-    const more = labels.length > 3 ? `, and ${labels.length - 2} more` : "";
-    return "Still needed: " + labels.slice(0, more ? 2 : 3).join(", ") + more;
+    if (labels.length <= 3) return say("Still needed: {fields}", { fields: labels.join(", ") });
+    return say("Still needed: {fields}, and {n} more", { fields: labels.slice(0, 2).join(", "), n: labels.length - 2 });
   }
 
   #act(target) {
@@ -140,7 +141,7 @@ export class Table {
   #remove(item) {
     this.#removed?.mark.remove();
     const mark = copy("part-undo");
-    fill(mark, { says: `${this.#name(item)} removed.` });
+    fill(mark, { says: say("{name} removed.", { name: this.#name(item) }) });
     this.#removed = { mark, values: this.#form.take(item.dataset.row + ".") };
     item.replaceWith(mark);
     mark.querySelector("button").focus();

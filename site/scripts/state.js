@@ -1,4 +1,5 @@
 // What the person filled in, by key, as text; and the small things kept in the browser.
+import { pageKey } from "./address.js";
 
 /** What a shared link calls the number of its entries. It stands at both ends and is no part of the form. */
 export const count = "fields";
@@ -7,7 +8,7 @@ export const count = "fields";
 export function parse(text) {
   const form = new Map();
   for (const [key, value] of new URLSearchParams(text)) {
-    if (key && value && key !== count && !form.has(key)) form.set(key, value);
+    if (key && value && key !== count && key !== pageKey && !form.has(key)) form.set(key, value);
   }
   return form;
 }

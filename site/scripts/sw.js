@@ -55,7 +55,7 @@ self.addEventListener("message", (event) => {
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== home.origin || !url.pathname.startsWith(home.pathname)) return;
-  const name = url.pathname.slice(home.pathname.length) || "index.html";
+  const name = url.pathname.slice(home.pathname.length).replace(/(^|\/)$/, "$1index.html");
   if (!(name in files)) return;
   event.respondWith((async () => {
     const cache = await caches.open(cacheName);

@@ -13,5 +13,7 @@ const check = (address) => {
 
 const policy = globalThis.trustedTypes?.createPolicy("spraywright", { createScriptURL: check });
 
+export const workerType = "module";
+
 /** The address of one of the two scripts, relative to this file. */
 export const scriptAddress = (address) => (policy ? policy.createScriptURL(address) : check(address));

@@ -21,6 +21,6 @@ const lowered = (text) => text.split(/_([\p{L}\d]+)/u).map((part, i) => (i % 2 ?
 function cite(s) {
   if (!s.source) return "";
   const place = s.source_place ? ", " + s.source_place : "";
-  const known = ["definition", "practice"].includes(s.source_id) ? undefined : main.getAttribute("data-basis-" + s.source_basis);
+  const known = ["definition", "practice", "our-choice"].includes(s.source_id) ? undefined : main.getAttribute("data-basis-" + s.source_basis);
   return s.source + place + (known ? " — " + known : "");
 }

@@ -8,4 +8,4 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Bench()) }
+func main() { border.Serve(menu.Bench(), border.Exercises) }

@@ -8,4 +8,4 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Booth()) }
+func main() { border.Serve(menu.Booth(), border.Exercises) }

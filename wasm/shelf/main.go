@@ -9,4 +9,4 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Shelf()) }
+func main() { border.Serve(menu.Shelf(), border.Exercises, border.ExerciseSets) }

@@ -1,0 +1,220 @@
+package sequence
+
+// arc is a least difference: to or from the operation that is appended.
+type arc struct {
+	at int   // a column for an arc to it, a row for one from it
+	w  int32 // minutes
+}
+
+// step is an operation while it is appended to a state.
+type step struct {
+	a       action
+	op      *Op
+	in, out []arc
+	from    []int32 // longest path from each row to the end of the operation
+	to      []int32 // longest path from there to each column
+	d       []int32 // the state's matrix, or a copy where a break tightened it
+	lead    int32   // mixing and the walk, right before the start
+	cost    int64
+	joined  []int // the chains that it carries on
+}
+
+// tryStep works out what appending an operation does to the times; false where it breaks a rule.
+func (s *search) tryStep(st *state, l *layout, a action) bool {
+	t := &s.step
+	t.a, t.op = a, &s.p.Chains[a.chain].Ops[st.key[a.chain]]
+	t.in, t.out, t.d, t.lead, t.cost = t.in[:0], t.out[:0], st.d, 0, 0
+	op, p := t.op, t.op.Minutes
+	t.joined = append(t.joined[:0], int(a.chain))
+	if op.Load > 0 {
+		s.join(st.key)
+	}
+	start := max(s.p.Now, op.Earliest)
+	if op.Painted {
+		if !s.byPainter(st, l) {
+			return false
+		}
+		start = max(start, s.p.Now+t.lead)
+	}
+	t.in = append(t.in, arc{0, start + p})
+	if op.Latest < Never {
+		t.out = append(t.out, arc{0, -op.Latest - p})
+	}
+	for _, c := range t.joined {
+		s.afterChain(st, l, c)
+	}
+	if a.unit >= 0 {
+		t.in = append(t.in, arc{l.unit + int(a.unit), p})
+		s.inPlace(st, l)
+	}
+	return s.close(l)
+}
+
+// join adds the other chains that stand wet where a bake is to be.
+func (s *search) join(key []byte) {
+	t := &s.step
+	for c := range s.p.Chains {
+		if c != int(t.a.chain) && int8(key[s.at.home+c]) == t.a.unit+1 {
+			t.joined = append(t.joined, c)
+		}
+	}
+}
+
+// afterChain adds the waits between a chain's last operation and its next.
+func (s *search) afterChain(st *state, l *layout, c int) {
+	t := &s.step
+	at := st.key[c]
+	if at == 0 {
+		return
+	}
+	op := &s.p.Chains[c].Ops[at]
+	t.in = append(t.in, arc{int(l.last[c]), op.After + op.Minutes})
+	if op.Within < Never {
+		t.out = append(t.out, arc{int(l.lastRow[c]), -op.Within - op.Minutes})
+	}
+}
+
+// inPlace adds the waits for chains that are no longer at work in the unit but may still be wet in it.
+func (s *search) inPlace(st *state, l *layout) {
+	t := &s.step
+	op, unit := t.op, t.a.unit
+	full := false
+	if room := s.p.Room[op.Place]; room > 0 && op.Opens && st.key[s.at.home+int(t.a.chain)] == 0 {
+		full = s.standing(st.key, int(unit), true) >= room
+	}
+	if op.Load == 0 && !full {
+		return
+	}
+	for c := range s.p.Chains {
+		if int8(st.key[s.at.dry+c]) == unit+1 {
+			dry := s.p.Chains[c].Ops[st.key[c]-1].Dry
+			t.in = append(t.in, arc{int(l.dry[c]), dry + op.Minutes})
+		}
+	}
+}
+
+// standing counts the chains that stand wet in a unit, with those that may be dry by now or without.
+func (s *search) standing(key []byte, unit int, drying bool) int {
+	n := 0
+	for c := range s.p.Chains {
+		if int(key[s.at.home+c]) == unit+1 || drying && int(key[s.at.dry+c]) == unit+1 {
+			n++
+		}
+	}
+	return n
+}
+
+// byPainter adds what the painter does before: a rinse, mixing, the walk; and keeps it out of breaks.
+func (s *search) byPainter(st *state, l *layout) bool {
+	t := &s.step
+	op, u, p := t.op, int(t.a.painter), t.op.Minutes
+	rinse, trip := s.gun(st.key, t.a, op)
+	if t.a.fresh {
+		t.lead = op.Mix
+		t.cost += s.p.Weigh.Cup
+	}
+	if rinse > 0 {
+		t.cost += s.p.Weigh.Rinse
+	}
+	if trip {
+		t.lead += s.p.Trip
+		t.cost += s.p.Weigh.Trip
+	}
+	if t.a.fresh && t.lead+p > op.Pot {
+		return false
+	}
+	if t.a.cup >= 0 && !t.a.fresh {
+		t.out = append(t.out, arc{int(l.cupRow[t.a.cup]), -s.pot[t.a.chain][st.key[t.a.chain]]})
+	}
+	if s.p.Breaks == nil || len(s.p.Breaks[u]) == 0 {
+		t.in = append(t.in, arc{1 + u, rinse + t.lead + p})
+		return true
+	}
+	breaks, over, slot := s.p.Breaks[u], int(st.key[s.at.painter+4*u+3]), int(t.a.slot)
+	if slot < len(breaks) {
+		t.out = append(t.out, arc{0, -breaks[slot].From})
+	}
+	if slot == over {
+		t.in = append(t.in, arc{1 + u, rinse + t.lead + p})
+		if slot > 0 {
+			t.in = append(t.in, arc{0, breaks[slot-1].To + t.lead + p})
+		}
+		return true
+	}
+	after, before := breaks[slot-1].To+t.lead+p, breaks[over].From
+	if t.a.early < 0 {
+		after += rinse
+	} else if int(t.a.early) == over {
+		before -= rinse
+	}
+	t.in = append(t.in, arc{0, after})
+	return s.tighten(l, 1+u, before)
+}
+
+// gun tells the minutes of the rinse before an operation, and whether the painter walks into the booth for it.
+func (s *search) gun(key []byte, a action, op *Op) (rinse int32, trip bool) {
+	k := key[s.at.painter+4*int(a.painter):]
+	sameCup := a.cup >= 0 && !a.fresh && int8(k[1]) == a.cup+1
+	if !sameCup {
+		rinse = s.p.rinse(int(k[0])-1, op.Product)
+	}
+	trip = op.Product != Clean && a.unit >= 0 &&
+		(a.fresh || int8(k[2]) != a.unit+1 || rinse > 0 && !s.p.RinseInside || int8(k[3]) != a.slot)
+	return rinse, trip
+}
+
+// tighten makes the operation of a column end by a time, in a copy of the matrix.
+func (s *search) tighten(l *layout, col int, by int32) bool {
+	t := &s.step
+	if t.d[col] > by {
+		return false
+	}
+	s.copy = append(s.copy[:0], t.d...)
+	t.d = s.copy
+	for r := 1; r < l.rows; r++ {
+		row := t.d[r*l.cols : (r+1)*l.cols]
+		back := row[col] - by
+		if back <= row[0] || row[col] <= neg/2 {
+			continue
+		}
+		row[0] = back
+		for v, w := range t.d[:l.cols] {
+			row[v] = max(row[v], tidy(back+w))
+		}
+	}
+	return true
+}
+
+// close finds the longest paths to and from the appended operation; false where its waits contradict each other.
+func (s *search) close(l *layout) bool {
+	t := &s.step
+	t.from, t.to = t.from[:0], t.to[:0]
+	for r := 0; r < l.rows; r++ {
+		row, w := t.d[r*l.cols:(r+1)*l.cols], int32(neg)
+		for _, a := range t.in {
+			w = max(w, row[a.at]+a.w)
+		}
+		t.from = append(t.from, tidy(w))
+	}
+	for _, a := range t.out {
+		if t.from[a.at]+a.w > 0 {
+			return false
+		}
+	}
+	for v := 0; v < l.cols; v++ {
+		w := int32(neg)
+		for _, a := range t.out {
+			w = max(w, t.d[a.at*l.cols+v]+a.w)
+		}
+		t.to = append(t.to, tidy(w))
+	}
+	return true
+}
+
+// tidy keeps paths that are not there at one value.
+func tidy(w int32) int32 {
+	if w < neg/2 {
+		return neg
+	}
+	return w
+}

@@ -1,0 +1,24 @@
+// Gets a compiled core. The build of the site in one file puts another module with the same exports in its place.
+
+/** Compiles the core in a file. Hosts that send it under a wrong type make the streaming way fail; the plain way then works. */
+export async function compile(file) {
+  const address = new URL("../" + file, import.meta.url);
+  try {
+    return await WebAssembly.compileStreaming(fetch(address));
+  } catch {
+    const answer = await fetch(address);
+    if (!answer.ok) throw new Error(file + ": " + answer.status);
+    return WebAssembly.compile(await answer.arrayBuffer());
+  }
+}
+
+/** The core that a worker cannot get by itself; none here. */
+export const held = () => undefined;
+
+/** What a core says in a language, as text for it; blank for English, which it speaks by itself. */
+export async function wordsOf(file, language) {
+  if (language === "en") return "";
+  const answer = await fetch(new URL(`../${language}/${file.replace(".wasm", ".words")}`, import.meta.url));
+  if (!answer.ok) throw new Error(`${file} in ${language}: ${answer.status}`);
+  return answer.text();
+}

@@ -1,0 +1,28 @@
+//go:build js && wasm
+
+package border
+
+import (
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/exercise"
+	"spraywright/calc/menu"
+)
+
+// Exercises answers for a core what stands under "exercise/wet-film", a task from one of its calculators.
+func Exercises(core menu.Core, language calc.Language, id, form string) (answer string, mine bool) {
+	rest, mine := strings.CutPrefix(id, "exercise/")
+	if c := core.Find(rest); mine && c != nil {
+		return exercise.Answer(language, c, calc.ParseForm(form)), true
+	}
+	return "", false
+}
+
+// ExerciseSets answers "exercise-set": the tasks in a link. One core is enough for it.
+func ExerciseSets(_ menu.Core, language calc.Language, id, form string) (answer string, mine bool) {
+	if id != "exercise-set" {
+		return "", false
+	}
+	return exercise.ReadSet(language, calc.ParseForm(form)).JSON(), true
+}
