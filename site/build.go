@@ -59,7 +59,7 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 		return nil, err
 	}
 	if err := addOneFile(site); err != nil {
-		println("TEMPORARY, the one file is left out while scripts are half done:", err.Error())
+		return nil, err
 	}
 	// Last, because it lists the hashes of all the others.
 	return site, addServiceWorker(site)

@@ -19,7 +19,7 @@ import (
 )
 
 // oneFile is the whole site in one file. It opens from a stick or out of a letter, where there is no server to ask, so
-// it asks for nothing. The service worker does not keep it, because it would make the first visit three times as heavy.
+// it asks for nothing. The service worker does not keep it, because it would make the first visit half as heavy again.
 const oneFile = siteSlug + ".html"
 
 const siteSlug = "spraywright"

@@ -30,10 +30,11 @@ func newTimersPage() timersPage {
 	}
 }
 
-// asked makes the fields for inputs, their names under a prefix.
+// asked makes the fields for inputs, their names under a prefix. None is nudged: that takes an answer on the page.
 func asked(prefix string, ins ...calc.Input) []field {
 	fields := make([]field, len(ins))
 	for i, in := range ins {
+		in.Step = 0
 		fields[i] = newField(in, "", prefix)
 	}
 	return fields

@@ -188,7 +188,7 @@ func (t tongue) form(c *calc.Calculator, form calc.Form) calc.Form {
 	said := calc.Form{}
 	for key, text := range form {
 		switch in := c.Input(withoutRow(key)); {
-		case in == nil || in.Choices != nil:
+		case in == nil || in.Choices != nil || in.Check != nil:
 		case in.Unit != 0:
 			text = t.typed(text)
 		default:

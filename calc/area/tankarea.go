@@ -23,6 +23,10 @@ func TankArea() *calc.Calculator {
 			sized(field.PartWidth, "Across the whole ellipsoid", 1200).If("tank", "ellipsoid"), sized(field.PartHeight, "From the bottom of the ellipsoid to its top", 1000).If("tank", "ellipsoid"),
 			field.TankEnds, field.ConeHeight, field.EndsPainted, field.Count.Filled(1)},
 		Outputs: []calc.Output{areaAll, areaOne},
+		Mistakes: []calc.Mistake{
+			{Says: "This comes out where the diameter is taken for a radius", Form: "diameter=*2"},
+			{Says: "This comes out where the radius is taken for a diameter", Form: "diameter=*0.5"},
+		},
 		Work: func(w *calc.Working) {
 			one, n := tank(w), w.Given(field.Count)
 			w.Result(areaOne, one)

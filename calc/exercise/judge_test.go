@@ -173,3 +173,50 @@ func FuzzSettings(f *testing.F) {
 		}
 	})
 }
+
+// Mistakes that calculators declare themselves. By hand: 46 g in half a minute of a mix of 1.15 kg/L are 40 mL, 80 mL a
+// minute; as of water 92 mL; taken for a whole minute's 40 mL. A closed cylinder of 1 m diameter and 2 m length has
+// pi*1*2 + 2*pi*0.25 = 7.85 m²; of 2 m diameter 4*pi + 2*pi = 18.85 m².
+func TestMistakesThatACalculatorDeclares(t *testing.T) {
+	delivery := drawn(t, menu.Find("gun-delivery"), calc.Form{"caught_by": "weighed", "caught_mass": "46", "mix_density": "1.15", "caught_for": "30"})
+	assert.Equal(t, "80", delivery.Figure.Typed)
+	assert.Equal(t, "This comes out where 1 g is taken for 1 mL, as of water", delivery.Judge("92", "mL/min").Mistake)
+	assert.Equal(t, "This comes out where what was caught is taken as that of a whole minute", delivery.Judge("40", "mL/min").Mistake)
+
+	tank := drawn(t, menu.Find("tank-area"), calc.Form{"tank": "cylinder", "diameter": "1", "diameter.unit": "m", "length": "2", "length.unit": "m", "tank_ends": "flat"})
+	assert.Equal(t, "7.85", tank.Figure.Typed)
+	assert.Equal(t, "This comes out where the diameter is taken for a radius", tank.Judge("18.85", "m2").Mistake)
+
+	cup := drawn(t, menu.Find("cup-seconds"), calc.Form{"flow_cup": "ford-4", "cup_seconds": "40"})
+	din := drawn(t, menu.Find("cup-seconds"), calc.Form{"flow_cup": "din-4", "cup_seconds": "40"})
+	assert.Equal(t, "This comes out with the DIN cup of 4 mm", cup.Judge(din.Figure.Typed, "mm2/s").Mistake)
+}
+
+// mixed are settings that draw the choices which declared mistakes are about.
+func mixed(c *calc.Calculator, seed int) calc.Form {
+	set := calc.Form{"seed": strconv.Itoa(seed), "level": strconv.Itoa(1 + seed%3)}
+	for _, key := range []string{"flow_cup", "used_by", "caught_by"} {
+		if c.Input(key) != nil {
+			set[key] = "any"
+		}
+	}
+	return set
+}
+
+// Every declared mistake leads somewhere: to a number clearly off the right one, on some task.
+func TestDeclaredMistakesLeadSomewhere(t *testing.T) {
+	each(t, func(t *testing.T, c *calc.Calculator) {
+		found := map[string]bool{}
+		for seed := range 40 {
+			if c.Mistakes == nil {
+				return
+			}
+			for _, trap := range drawn(t, c, mixed(c, seed)).Traps() {
+				found[trap.Says] = true
+			}
+		}
+		for _, m := range c.Mistakes {
+			assert.True(t, found[string(m.Says)], "%s: %s", c.ID, m.Says)
+		}
+	})
+}

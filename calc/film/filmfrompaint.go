@@ -17,8 +17,9 @@ func FilmFromPaint() *calc.Calculator {
 			"something was measured wrong.",
 		Inputs: []calc.Input{field.FindOut, field.UsedBy, field.PaintUsed, field.PaintWeighed, mixDensity, partPainted,
 			field.VolumeSolids, field.SolidsFor, mixRatio, field.TransferEfficiency.If("find_out", "film"), field.FilmMeasured},
-		Outputs: []calc.Output{filmMade, transferFound, sprayedSolids},
-		Work:    filmFromPaint,
+		Outputs:  []calc.Output{filmMade, transferFound, sprayedSolids},
+		Mistakes: []calc.Mistake{{Says: "This comes out where 1 g is taken for 1 mL, as of water", Form: "mix_density=1&mix_density.unit=kg/L"}},
+		Work:     filmFromPaint,
 		Cautions: []calc.Phrase{
 			"A transfer efficiency is true for this part, this gun and this hand only. Measure it again for parts of another shape.",
 		},

@@ -18,6 +18,7 @@ func DeliveryTest() *calc.Calculator {
 			"A gravity cup puts out less as it empties.",
 		Inputs:     []calc.Input{field.CaughtBy, field.CaughtMass, caughtDensity, field.CaughtVolume, field.CaughtFor},
 		Outputs:    []calc.Output{deliveryMeasured, triggerSlip},
+		Mistakes:   deliveryMistakes,
 		Work:       deliveryTest,
 		Cautions:   []calc.Phrase{"Catch it in the booth, with the fan on and protected as for spraying: what misses the cup is mist.", caution.Flammable, caution.Isocyanate},
 		Arithmetic: true,

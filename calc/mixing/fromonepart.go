@@ -20,6 +20,7 @@ func FromOnePart() *calc.Calculator {
 		Inputs: append([]calc.Input{mixRatio, field.RatioBy, field.WhichPart, field.HaveVolume, field.HaveMass},
 			mayBe(densities(func(in calc.Input) calc.Input { return in }))...),
 		Outputs:    []calc.Output{components, totalVolume, totalMass},
+		Mistakes:   asWater,
 		Work:       fromOnePart,
 		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
 		Arithmetic: true,

@@ -21,6 +21,7 @@ func Mix() *calc.Calculator {
 			return in.If("pour_by", "scale")
 		}), scaleStep, field.RatioTolerance.If("pour_by", "scale"))...),
 		Outputs:    []calc.Output{components, totalMass, mixDensity, ratioError},
+		Mistakes:   asWater,
 		Work:       mix,
 		Cautions:   []calc.Phrase{caution.HardenerRatio, caution.Isocyanate, caution.Skin, caution.PotLife},
 		Arithmetic: true,

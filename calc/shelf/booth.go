@@ -19,7 +19,7 @@ func Booth() *calc.Calculator {
 		Range: "One booth, with its fan and filters as they were when they were measured. Temperature and humidity are not kept with it: " +
 			"read them on the day.",
 		Inputs:     boothInputs(),
-		Outputs:    []calc.Output{serves, boothAir, changes, purgeLeast, filterRoom},
+		Outputs:    []calc.Output{complete, lacking, boothAir, changes, purgeLeast, filterRoom},
 		Work:       keptBooth,
 		Cautions:   []calc.Phrase{caution.Estimate, caution.Isocyanate},
 		Arithmetic: true,

@@ -24,7 +24,7 @@ func Gun() *calc.Calculator {
 		Range: "One gun with one tip, as you hold it. The film of a pass is that of a flat panel. Your own pairs of air and pressure count for waterborne paint, " +
 			"from 5 to 45 °C (41 to 113 °F).",
 		Inputs:     gunInputs(),
-		Outputs:    []calc.Output{serves, perPass, sprayedArea, exponent, exponentSpread},
+		Outputs:    []calc.Output{complete, lacking, perPass, sprayedArea, exponent, exponentSpread},
 		Work:       keptGun,
 		Cautions:   []calc.Phrase{caution.CompressedAir},
 		Arithmetic: true,

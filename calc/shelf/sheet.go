@@ -21,7 +21,7 @@ func DataSheet() *calc.Calculator {
 			"Up to four parts are turned from volume to weight.",
 		Inputs: sheetInputs(),
 		Outputs: []calc.Output{
-			serves, bothWays, densityWorked, sprayedSolids, spreading, wetCoat, coatCost, limitCheck,
+			complete, lacking, bothWays, densityWorked, sprayedSolids, spreading, wetCoat, coatCost, limitCheck,
 		},
 		Work:       dataSheet,
 		Cautions:   []calc.Phrase{"The printed sheet comes first, in its latest edition: hold this against it before you mix.", caution.HardenerRatio, caution.Isocyanate},

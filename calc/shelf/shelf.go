@@ -1,5 +1,5 @@
 // Package shelf describes what a person keeps to fill forms from: data sheets, guns, booths, and the shop's own ways.
-// Each is a calculator like any other: its form is what is kept, and its answer says what it serves and what it lacks.
+// Each is a calculator like any other: its form is what is kept, and its answer says what it is good for and what it lacks.
 package shelf
 
 import (
@@ -34,11 +34,14 @@ func Kinds() []Kind {
 	}
 }
 
-// serves is what an item is good for: each work, and what it still lacks for it.
-var serves = calc.Output{Key: "serves", Label: "What it serves", Columns: []calc.Output{
-	{Key: "work", Label: "For", Words: true},
-	{Key: "lacks", Label: "Still missing", Words: true},
-}}
+// What an item is good for, and what it still lacks for other work.
+var (
+	complete = calc.Output{Key: "complete", Label: "Has all for", Words: true, Optional: true}
+	lacking  = calc.Output{Key: "lacking", Label: "Not all for", Columns: []calc.Output{
+		{Key: "work", Label: "Work", Words: true},
+		{Key: "lacks", Label: "Still missing", Words: true},
+	}}
+)
 
 // A work is something that an item helps with, and the keys it takes from it, parted by spaces.
 type work struct {
@@ -46,9 +49,10 @@ type work struct {
 	keys string
 }
 
-// blanks enters each work with the labels that are blank for it, and returns those of the first work. A field that
-// the choices made do not ask for is not missed.
+// blanks enters for which works an item has all, and what is blank for the others. It returns the labels that are blank
+// for the first work. A field that the choices made do not ask for is not missed.
 func blanks(w *calc.Working, ins []calc.Input, works []work) (first []calc.Phrase) {
+	var whole []calc.Phrase
 	for i, k := range works {
 		var labels []calc.Phrase
 		for _, key := range strings.Fields(k.keys) {
@@ -59,16 +63,19 @@ func blanks(w *calc.Working, ins []calc.Input, works []work) (first []calc.Phras
 		if i == 0 {
 			first = labels
 		}
-		lacks := calc.Say("Nothing")
-		if len(labels) > 0 {
-			lacks = listed(labels)
+		if labels == nil {
+			whole = append(whole, k.name)
+		} else {
+			w.List(lacking, calc.Told(calc.Say(k.name)), calc.Told(listed(labels)))
 		}
-		w.List(serves, calc.Told(calc.Say(k.name)), calc.Told(lacks))
+	}
+	if whole != nil {
+		w.Tell(complete, listed(whole))
 	}
 	return first
 }
 
-// listed puts labels one after another.
+// listed puts phrases one after another.
 func listed(labels []calc.Phrase) calc.Text {
 	if len(labels) == 1 {
 		return calc.Say(labels[0])

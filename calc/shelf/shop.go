@@ -18,7 +18,7 @@ func Shop() *calc.Calculator {
 		Question:   "Which cups, scale, losses, prices and units does my shop work with?",
 		Range:      "One shop, or one bench of it. Units chosen here are those that answers come in while the shop is marked as in use; a number that was typed keeps its own.",
 		Inputs:     shopInputs(),
-		Outputs:    []calc.Output{serves, leastWeighed, cupLoss, cupLosses, linkUnits},
+		Outputs:    []calc.Output{complete, lacking, leastWeighed, cupLoss, cupLosses, linkUnits},
 		Work:       keptShop,
 		Arithmetic: true,
 	}

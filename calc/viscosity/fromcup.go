@@ -17,9 +17,10 @@ func FromCup() *calc.Calculator {
 		Question: "What viscosity is that many seconds, and how many would it be in another cup?",
 		Range: "ISO, DIN, Ford, Zahn and Shell cups, paint and cup at one temperature. Each cup holds for its own seconds; a little outside them you are warned, far outside refused. " +
 			"Paint that thins when stirred, as waterborne basecoat does, has no one viscosity.",
-		Inputs:  []calc.Input{field.FlowCup, field.CupSeconds, field.MixDensity.Maybe(), field.SecondCup},
-		Outputs: []calc.Output{kinematic, dynamic, otherSeconds, cupFit, otherFit},
-		Work:    fromCup,
+		Inputs:   []calc.Input{field.FlowCup, field.CupSeconds, field.MixDensity.Maybe(), field.SecondCup},
+		Outputs:  []calc.Output{kinematic, dynamic, otherSeconds, cupFit, otherFit},
+		Mistakes: otherCups,
+		Work:     fromCup,
 	}
 }
 

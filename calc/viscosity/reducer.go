@@ -21,8 +21,9 @@ func Reducer() *calc.Calculator {
 		Inputs: []calc.Input{
 			field.FlowCup, field.CupSeconds, field.TargetSeconds, field.ThinParts, field.ThinSeconds, field.ReducerViscosity, field.Unthinned.Maybe(),
 		},
-		Outputs: []calc.Output{partsLow, partsHigh, volumeLow, volumeHigh},
-		Work:    reducer,
+		Outputs:  []calc.Output{partsLow, partsHigh, volumeLow, volumeHigh},
+		Mistakes: otherCups,
+		Work:     reducer,
 		Cautions: []calc.Phrase{
 			"Never add more reducer than the data sheet allows: the film gets thinner, runs sooner, and holds more solvent.",
 			caution.Skin, caution.Flammable,

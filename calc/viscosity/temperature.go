@@ -21,8 +21,9 @@ func WithTemperature() *calc.Calculator {
 			field.MeasuredAs, field.FlowCup.If("measured_as", "cup"), field.CupSeconds.If("measured_as", "cup"), field.Viscosity.If("measured_as", "viscometer"), field.MeasuredAt,
 			field.SecondSeconds.If("measured_as", "cup"), field.SecondViscosity.If("measured_as", "viscometer"), field.SecondAt, field.PaintAt,
 		},
-		Outputs: []calc.Output{secondsLow, secondsHigh, viscosityLow, viscosityHigh, perDegree, energy},
-		Work:    withTemperature,
+		Outputs:  []calc.Output{secondsLow, secondsHigh, viscosityLow, viscosityHigh, perDegree, energy},
+		Mistakes: otherCups,
+		Work:     withTemperature,
 	}
 }
 

@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"context"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -41,7 +42,12 @@ const everyRule = `axe.run(document, {resultTypes: ["violations"], runOnly: ["wc
 func (p *tab) axe(program, state string) {
 	p.t.Helper()
 	evaluate[bool](p, `globalThis.axe ? true : (`+"() => {"+program+"\n return true })()")
-	for _, f := range evaluate[[]finding](p, everyRule) {
+	// A long page takes the checker a while on a busy machine.
+	ctx, cancel := context.WithTimeout(p.ctx, 6*patience)
+	defer cancel()
+	found, err := chromedp.Run(ctx, chromedp.Evaluate[[]finding](everyRule, chromedp.EvalAwaitPromise))
+	require.NoError(p.t, err, state)
+	for _, f := range found {
 		assert.Fail(p.t, fmt.Sprintf("%s: %s (%s)", state, f.Help, f.Rule), strings.Join(f.Where, "\n"))
 	}
 }

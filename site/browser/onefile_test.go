@@ -33,6 +33,7 @@ func TestInOneFile(t *testing.T) {
 		"large text":          TestLargeTextNeedsNoSidewaysScroll,
 		"contrast":            TestEveryTextStandsOutFromItsGround,
 		"controls":            TestControlsAreLargeAndNamed,
+		"a trainer’s set":     TestATrainersSetIsDoneByALearner,
 	} {
 		t.Run(name, flow)
 	}

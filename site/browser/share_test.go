@@ -3,6 +3,8 @@ package browser
 import (
 	"bytes"
 	"image/png"
+	"net/http"
+	"net/http/httptest"
 	"strings"
 	"testing"
 
@@ -53,6 +55,23 @@ func TestTheCodeOnTheScreenLeadsToTheSameCard(t *testing.T) {
 		assert.Equal(t, p.card(), other.card())
 		assert.True(t, strings.HasPrefix(other.link(), s.url("#fields=135&air=28&")), "the address is not written out")
 	}
+}
+
+// The site in one file can be put on any host, one without headers of its own: its codes name the page within it.
+func TestACodeOfTheOneFileLeadsToItsPage(t *testing.T) {
+	b := serve(t).build
+	host := httptest.NewServer(http.FileServer(http.Dir(b.dist)))
+	t.Cleanup(host.Close)
+	s := &server{t: t, build: b, address: host.Listener.Addr().String()}
+	p := open(t, s, "spraywright.html#page=wet-film", phone)
+	wetFilm(p)
+	p.tap("#share")
+	link := p.scan()
+	assert.True(t, strings.HasPrefix(link, s.url("spraywright.html#1:")), link)
+	other := open(t, s, "spraywright.html#page=about", phone)
+	other.do(chromedp.Navigate("about:blank"), chromedp.Navigate(link))
+	other.waitIn("#card", "67 µm")
+	assert.NotContains(t, other.text("#notices"), damaged)
 }
 
 func TestTheSheetWorksByKeys(t *testing.T) {

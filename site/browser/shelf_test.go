@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -25,8 +27,16 @@ func (p *tab) pressIn(selector, label string) {
 	p.t.Helper()
 	find := `[...document.querySelectorAll(` + quoted(selector+" button, "+selector+" a") + `)].find((b) => b.innerText.trim().replace(/\s+/g, " ") === ` + quoted(label) + ` && b.getClientRects().length > 0)`
 	p.waitUntil(selector+" offers “"+label+"”", `Boolean(`+find+`)`)
-	evaluate[bool](p, `(() => { document.querySelector(".press-next")?.classList.remove("press-next"); `+find+`.classList.add("press-next"); return true; })()`)
-	p.tap(".press-next")
+	at := evaluate[[]float64](p, `(async () => {
+		for (let was = ""; ; await new Promise((done) => setTimeout(done, 40))) {
+			const b = `+find+`; // the list may have been drawn anew
+			b?.scrollIntoView({block: "center", behavior: "instant"});
+			const r = b?.getClientRects()[0], at = r && [r.x + r.width / 2, r.y + r.height / 2];
+			if (at && was === String(at) && b.contains(document.elementFromPoint(...at))) return at;
+			was = String(at);
+		}
+	})()`)
+	p.do(chromedp.TapXY(at[0], at[1]))
 }
 
 // shelve puts things on the shelf, as "kind form", and returns their ids.
@@ -63,11 +73,18 @@ func (p *tab) beside(path string) *tab {
 	ctx, cancel := chromedp.NewContext(p.ctx)
 	p.t.Cleanup(cancel)
 	q := &tab{t: p.t, ctx: ctx, server: p.server, look: p.look}
-	q.do(chromedp.EmulateViewport(p.look.width, p.look.height, chromedp.EmulateMobile, chromedp.EmulateTouch))
 	q.listen()
+	q.do(chromedp.EmulateViewport(p.look.width, p.look.height, chromedp.EmulateMobile, chromedp.EmulateTouch))
 	q.visit(path)
 	p.t.Cleanup(q.blame)
 	return q
+}
+
+// front brings a tab before the others, where alone a finger reaches it.
+func (p *tab) front() {
+	p.t.Helper()
+	_, err := chromedp.Call(p.ctx, page.BringToFront, cdp.Empty{})
+	require.NoError(p.t, err)
 }
 
 const shelfLine = ".shelf-line"
@@ -119,13 +136,16 @@ func TestWhatTwoTabsChangeIsNeverOverwritten(t *testing.T) {
 	q := p.beside("shelf.html")
 	q.pressIn(".shelf", "Grey two-pack primer")
 	q.waitIn(shelfLine, "as it is on the shelf.")
+	p.front()
 	p.enter("dry_film", "70")
 	p.waitIn(shelfLine, "with changes that are not kept.")
+	q.front()
 	q.enter("dry_film", "80")
 	q.enter("coats", "")
 	q.pressIn(shelfLine, "Keep changes")
 	q.waitIn(shelfLine, "as it is on the shelf.")
 
+	p.front()
 	p.waitIn(shelfLine, "was changed elsewhere since it was shown here.")
 	p.pressIn(shelfLine, "Compare both")
 	p.has(shelfLine, "Dry film wanted 80 µm → 70 µm", "Coats blank → 2")
@@ -138,11 +158,13 @@ func TestWhatTwoTabsChangeIsNeverOverwritten(t *testing.T) {
 	p.waitIn(shelfLine, "as it is on the shelf.")
 	assert.Contains(t, p.shelved()["Grey two-pack primer"], "coats=2&")
 
+	q.front()
 	q.waitIn(shelfLine, "was changed elsewhere")
 	q.pressIn(shelfLine, "Compare both")
 	q.pressIn(shelfLine, "Show the one on the shelf")
 	q.waitUntil("it is the other's", `document.querySelector('[name="dry_film"]').value === "70"`)
 	q.waitIn(shelfLine, "as it is on the shelf.")
+	p.front()
 	p.pressIn(shelfLine, "To the shelf")
 	p.pressIn(".item", "More")
 	p.pressIn(".item-tools", "Remove")
@@ -162,134 +184,7 @@ func TestALinkedSheetIsNoChangeOfTheOneShown(t *testing.T) {
 	assert.Len(t, p.shelved(), 2)
 }
 
-func TestASheetFillsAForm(t *testing.T) {
-	p := open(t, serve(t), "wet-film.html", phone)
-	assert.False(t, p.sees(".shelf-offer button"), "there is nothing on the shelf yet")
-	p.shelve("data-sheet "+greyPrimer, "data-sheet "+ivoryBase)
-	p.do(chromedp.Reload())
-	p.pressIn(shelfLine, "Fill from the shelf")
-	p.shot("picker")
-	p.fits()
-	p.pressIn(shelfLine, "Ivory waterborne base Data sheet")
-	p.waitIn("#notices", "Filled in from Ivory waterborne base.")
-	p.waitUntil("the film is there in its own unit", `document.querySelector('[name="dry_film"]').value === "0.7" && document.querySelector('[name="dry_film.unit"]').value === "mil"`)
-	p.waitIn(`[data-out="wet_film"]`, "mil") // which is what the sheet speaks
-	p.presses("Undo")
-	p.waitUntil("it is as it was", `document.querySelector('[name="dry_film"]').value === ""`)
-
-	p.enter("dry_film", "80 um")
-	p.pressIn(shelfLine, "Fill from the shelf")
-	p.pressIn(shelfLine, "Grey two-pack primer Data sheet")
-	p.waitIn(shelfLine, "Here the form says something else than “Grey two-pack primer”: Dry film wanted 80 µm → 60 µm")
-	assert.Equal(t, []string{"80", "44"}, []string{p.value("dry_film"), p.value("volume_solids")}, "blank fields are filled at once, others not")
-	p.shot("asks-before-it-changes")
-	p.pressIn(shelfLine, "Change the ticked ones")
-	p.waitUntil("it has changed", `document.querySelector('[name="dry_film"]').value === "60"`)
-	p.presses("Undo")
-	p.waitUntil("it is as it was", `document.querySelector('[name="dry_film"]').value === "80"`)
-}
-
 // Some facts of a sheet mean what they say only beside others.
-func TestWhatDoesNotFitIsLeftOut(t *testing.T) {
-	s := serve(t)
-	p := open(t, s, "shelf.html", phone)
-	p.shelve("data-sheet " + strings.Replace(ivoryBase, "volume_solids=20", "volume_solids=25&solids_for=unthinned", 1))
-	for page, blank := range map[string]string{"job-cost.html": "volume_solids", "spreading-rate.html": "ratio"} {
-		p.visit(page)
-		p.pressIn(shelfLine, "Fill from the shelf")
-		p.pressIn(shelfLine, "Ivory waterborne base Data sheet")
-		p.waitUntil("the film is there", `document.querySelector('[name="dry_film"]').value === "0.7"`)
-		assert.Empty(t, p.value(blank), page)
-	}
-}
-
-func TestRowsOfTheJobComeFromTheShelfAndGoThere(t *testing.T) {
-	p := open(t, serve(t), "shelf.html", phone)
-	p.shelve("data-sheet "+greyPrimer, "data-sheet "+ivoryBase)
-	p.visit("")
-	coats := `[data-table="coat"]`
-	p.pressIn(coats, "Add from the shelf")
-	for _, n := range []string{"2", "1"} { // the base first
-		p.tap(coats + ` .found li:nth-child(` + n + `) input`)
-	}
-	p.pressIn(coats, "Add the ticked ones")
-	p.waitIn(`[data-row="coat.1"]`, "Ivory waterborne base, 100:20 by weight, 20 % solids")
-	p.waitIn(`[data-row="coat.2"]`, "Grey two-pack primer, 4:1:1 by volume, 44 % solids, 60 µm in 2 coats")
-
-	p.tap(coats + " .add")
-	p.waitUntil("a third row is open", `document.activeElement.name === "coat.3.product"`)
-	p.pressIn(`[data-row="coat.3"]`, "From the shelf")
-	p.pressIn(coats, "Grey two-pack primer 4:1:1")
-	p.waitIn(`[data-row="coat.3"]`, "Grey two-pack primer, 4:1:1 by volume")
-	p.opens("coat.3")
-	p.shot("row-from-shelf")
-	p.fits()
-	p.enter("coat.3.dry_film", "75")
-	p.pressIn(`[data-row="coat.3"]`, "Keep as a data sheet")
-	p.waitIn("#notices", "“Grey two-pack primer” is on the shelf already and says something else.")
-	p.presses("Close")
-	p.enter("coat.3.product", "Grey primer, thick")
-	p.enter("coat.3.on_colour", "ivory")
-	p.pressIn(`[data-row="coat.3"]`, "Keep as a data sheet")
-	p.waitIn("#notices", "“Grey primer, thick” is on the shelf now.")
-	sheet := p.shelved()["Grey primer, thick"]
-	assert.Contains(t, sheet, "dry_film=75")
-	assert.NotContains(t, sheet, "on_colour")
-}
-
-func TestWhatIsInUseIsOfferedByOneTap(t *testing.T) {
-	p := open(t, serve(t), "shelf.html", phone)
-	p.shelve("gun gun_name=Gravity gun&gun=hvlp&pressure=27.5&pressure_most=29&pair.1.air=35&pair.1.humidity=20&pair.1.pressure_worked=23",
-		"booth booth_name=Booth by the gate&air_speed=0.3&altitude=500", "shop shop=Trike workshop&units=si&cup_size=600&unit_temperature=degf&unit_film=mil&scale_step=0.1")
-	for _, kind := range []string{"gun", "booth", "shop"} {
-		p.pressIn(`[data-kind="`+kind+`"]`, "Use")
-		p.waitIn(`[data-kind="`+kind+`"]`, "In use")
-	}
-	p.shot("shelf-in-use")
-	p.fits()
-	p.visit("")
-	p.waitIn(shelfLine, "Fill in what is in use: Gravity gun, Booth by the gate, Trike workshop")
-	assert.Empty(t, p.value("pressure"), "nothing is filled in by itself")
-	p.shot("in-use-offered")
-	p.tap(".shelf-offer .action")
-	p.waitUntil("it is filled in", `document.querySelector('[name="pressure"]').value === "27.5" && document.querySelector('[name="cup_size"]').value === "600" && document.querySelector('[name="altitude"]').value === "500"`)
-	p.waitUntil("there is nothing more to offer", `document.querySelector(".shelf-offer .action").hidden`)
-
-	p.visit("settings.html")
-	p.tap(".shelf-offer .action")
-	p.waitIn(`[data-row="pair.1"]`, "Pair")
-
-	// The shop's units are those of the answers, and of the fields that are still blank.
-	p.visit("wet-film.html#dry_film=60&coats=2&volume_solids=50")
-	p.waitIn(`[data-out="wet_film"]`, "2.4 mil") // 60 µm
-	p.visit("condensation.html")
-	assert.Equal(t, "degF", p.value("air.unit"))
-	p.visit("condensation.html?units#air=22&humidity=55&panel=21&units.temperature=degC")
-	p.waitIn(`[data-out="dew_point"]`, "°C")
-}
-
-func TestReadingsOfTheDayAreOffered(t *testing.T) {
-	p := open(t, serve(t), "flash-time.html", phone)
-	p.enter("air", "72F")
-	p.enter("humidity", "55")
-	p.waitUntil("the reading is kept", `(localStorage.getItem("spraywright:readings") ?? "").includes("humidity=55") && localStorage.getItem("spraywright:readings").includes("air=72&")`)
-	p.visit("air-state.html")
-	p.waitIn(".read-today", "Booth as read at")
-	p.has(".read-today", "Air temperature 72 °F; Relative humidity 55 %.")
-	p.shot("read-today")
-	p.pressIn(".read-today", "Fill in")
-	p.waitUntil("the readings are there", `document.querySelector('[name="air"]').value === "72" && document.querySelector('[name="humidity"]').value === "55"`)
-	p.waitUntil("they are not offered again", `document.querySelector(".read-today").hidden`)
-	p.visit("compressed-air-water.html")
-	p.waitIn(".bar-needed", "Still needed")
-	assert.False(t, p.sees(".read-today"), "the compressor draws other air")
-
-	evaluate[bool](p, `(localStorage.setItem("spraywright:readings", localStorage.getItem("spraywright:readings").replace(/at=\d+/g, "at=1000")), true)`)
-	p.visit("condensation.html")
-	p.waitIn(".bar-needed", "Still needed")
-	assert.False(t, p.sees(".read-today"), "it was another day")
-}
-
 func TestThingsOnTheShelfAreRenamedDuplicatedAndRemoved(t *testing.T) {
 	p := open(t, serve(t), "shelf.html", phone)
 	p.shelve("data-sheet "+greyPrimer, "gun gun_name=Gravity gun")

@@ -166,3 +166,22 @@ func TestEveryCoreHasTheWordsItSays(t *testing.T) {
 		}
 	}
 }
+
+func TestTheOneFileSpeaksSpanish(t *testing.T) {
+	serve(t) // which passes the test over where there is no browser
+	p := open(t, fromDisk(t), "es/wet-film.html", phoneSpain)
+	p.waitUntil("the page is Spanish", `document.documentElement?.lang === "es"`)
+	p.enter("dry_film", "61,5")
+	p.enter("volume_solids", "45,5")
+	p.enter("coats", "2")
+	p.tap(`[data-out="wet_film"] summary`)
+	p.waitIn(`[data-out="wet_film"] .steps`, "67,582 µm")
+	p.has(`[data-out="wet_film"]`, inSpanish(t, "Wet film of one coat"))
+	p.tap(`#tongues [lang="en"]`)
+	p.waitUntil("the form has come along", `document.documentElement?.lang === "en" && document.querySelector('[name="dry_film"]')?.value === "61,5"`)
+	p.waitIn(`[data-out="wet_film"]`, "Wet film of one coat")
+	p.tap(`#tongues [lang="es"]`)
+	p.waitUntil("the form has come along", `document.documentElement?.lang === "es" && document.querySelector('[name="dry_film"]')?.value === "61,5"`)
+	p.visit("") // the choice is remembered
+	p.waitUntil("the first page is Spanish", `document.documentElement?.lang === "es" && document.querySelector("main")?.dataset.calculator === "job"`)
+}

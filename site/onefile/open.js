@@ -79,6 +79,7 @@ async function open() {
   const { lang, title } = pages[page];
   root.lang = lang;
   root.dataset.page = page;
+  root.classList.add("in-one-file");
   document.title = title;
   document.body.replaceChildren(...elementsOf(page));
   rewriteAll(document.body, page, pages);

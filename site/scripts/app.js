@@ -26,6 +26,7 @@ addEventListener("hashchange", (event) => {
   unfold().then(() => dispatchEvent(new HashChangeEvent("hashchange")));
 });
 
+mindTimers();
 const main = document.querySelector("main");
 if (main.dataset.calculator && !turn()) {
   const { Page } = await import("./page.js");
@@ -36,5 +37,4 @@ if (main.dataset.calculator && !turn()) {
 // Other pages that do something name their module, which exports open(main).
 const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js") };
 await pages[main.dataset.module]?.().then((module) => module.open(main));
-mindTimers();
 keepOffline();

@@ -49,6 +49,7 @@ export class DayList {
   async show(parts) {
     const rows = shown(parts), days = await daysOf(parts, this.#month());
     const focus = this.#root.contains(document.activeElement);
+    this.#opened = this.#root.querySelector(".log-entry[open]")?.entry.id ?? this.#opened; // it may just have been opened
     this.#root.replaceChildren(...days.map((day) => el("section", { class: "log-day" },
       el("h2", {}, el("span", { class: "log-date" }, day.day.text), " ", el("span", { class: "log-sums" }, this.#sums(day))),
       el("ol", {}, ...rows.filter(({ entry }) => entry.day === day.day.text).map((row) => this.#row(row))))));

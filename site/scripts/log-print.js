@@ -8,6 +8,7 @@ import { say } from "./words.js";
 export function preparePrint(look) {
   const prepare = () => {
     const { month, parts } = look();
+    for (const details of document.querySelectorAll(".log-months")) details.open = true;
     const first = parts[0]?.report.lists.find((l) => l.key === "entry");
     if (!first) return byId("log-paper").replaceChildren();
     const rows = shown(parts).map(({ entry, cell }) => [{ text: entry.day, steps: [] }, ...first.columns.map((c) => ({ ...cell[c.key], steps: [] }))]);

@@ -13,6 +13,7 @@ export function lay({ id, report }, code) {
   const [first, ...cautions] = [...byId("cautions").children].map((c) => c.textContent);
   const dataSheet = id === "data-sheet";
   sheet.className = `paper ${id}`;
+  sheet.classList.toggle("roomy", report.lists.length === 0);
   sheet.replaceChildren(
     ...(code ? [el("figure", { class: "paper-code" }, codePicture(code), el("figcaption", {}, say("Scan to open this form")))] : []),
     ...head(dataSheet),
@@ -140,7 +141,7 @@ function unitOf(column) {
 function table({ titles, names, columns, wordy }) {
   const th = (c) => el("th", { scope: "col" }, c.label, unitOf(c) ? el("span", { class: "unit-text" }, " " + unitOf(c)) : "");
   const numbered = wordy.length > 0 && names.length > 1; // what is said beneath goes by numbers
-  const row = (name, i) => el("tr", {}, el("th", { scope: "row" }, numbered ? `${i + 1}. ${name}` : name), ...columns.map((c) => el("td", {}, ...(unitOf(c) ? [c.cells[i].text] : number(c.cells[i])))));
+  const row = (name, i) => el("tr", {}, el("th", { scope: "row" }, numbered && !/^\d/.test(name) ? `${i + 1}. ${name}` : name), ...columns.map((c) => el("td", {}, ...(unitOf(c) ? [c.cells[i].text] : number(c.cells[i])))));
   return el("div", { class: "paper-table" },
     el("table", {}, el("thead", {}, el("tr", {}, el("th", {}, el("b", {}, titles.join(" · "))), ...columns.map(th))), el("tbody", {}, ...names.map(row))),
     ...wordy.map((c) => el("p", {}, el("b", {}, c.label), " ", ...notes(c.cells, numbered))));

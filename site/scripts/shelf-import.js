@@ -119,7 +119,7 @@ export class ImportPreview {
     const lines = differences(fields, parse(old?.form ?? ""), form);
     const strange = [...form.keys()].filter((key) => !known(fields, key));
     if (old && old.name !== item.name) lines.unshift(el("li", {}, oldAndNew(old.name, item.name)));
-    const details = el("details", {}, el("summary", {}, say("What it says: {n}", { n: lines.length })), el("ul", { class: "changes" }, ...lines));
+    const details = el("details", {}, el("summary", {}, old ? say("What changes: {n}", { n: lines.length }) : say("What it says: {n}", { n: lines.length })), el("ul", { class: "changes" }, ...lines));
     details.open = Boolean(old);
     return el("li", {}, el("label", {}, box, name), details,
       ...problems.map((p) => el("p", { class: "wrong" }, sentence(p))),

@@ -8,7 +8,7 @@ import { exportItems } from "./shelf-file.js";
 import { differences, fieldsOf } from "./shelf-fits.js";
 import { lineOf } from "./shelf-line.js";
 import { alike, formOf, inUse, itemFrom, itemsOf, keepAll, nameKeys, rememberUnits, tellRefused, textOf } from "./shelf-store.js";
-import { asked, forget, remember, shownBefore } from "./shelf-shown.js";
+import { asked, forget, noteForm, remember, shownBefore } from "./shelf-shown.js";
 import { answered, parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -60,7 +60,8 @@ export class KeptForm {
   #follow({ form, report }) {
     this.#form = form;
     this.#report = report;
-    if (!answered(form)) this.#leave();
+    noteForm(this.#kind, form);
+    if (!answered(form) && this.#item) this.#take(undefined); // emptied, so it is the item no longer
     this.#draw();
   }
 
@@ -90,10 +91,6 @@ export class KeptForm {
     if (item) remember(this.#kind, item);
     else forget(this.#kind);
     this.#draw();
-  }
-
-  #leave() {
-    if (this.#item) this.#take(undefined);
   }
 
   // Another tab may have changed the item.

@@ -9,7 +9,7 @@ const enough = 20; // items of a kind that show which facts there are
 export function shelf(main) {
   let last; // the latest answer
   const typed = new Set(); // the keys that the person has typed at, from the first moment on
-  main.addEventListener("change", ({ target }) => target.name && typed.add(target.name.replace(/\.unit$/, "")));
+  for (const event of ["input", "change"]) main.addEventListener(event, ({ target }) => target.name && typed.add(target.name.replace(/\.unit$/, "")));
   main.addEventListener("answer", ({ detail }) => { last = detail; });
   const once = new Promise((done) => main.addEventListener("answer", done, { once: true }));
   const kind = main.dataset.calculator;

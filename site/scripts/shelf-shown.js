@@ -59,5 +59,8 @@ export function asked(kind) {
 /** Whether the form in the address came by a link, so that it is none of the shelf's. */
 export function arrivedByLink(kind) {
   const link = write(parse(formText()));
-  return link !== "" && link !== store.get("address:" + kind);
+  return link !== "" && link !== store.get("address:" + kind) && link !== tab.get("form:" + kind);
 }
+
+/** Remembers the form of this tab: the address kept with the page is the last of all tabs. */
+export const noteForm = (kind, form) => tab.set("form:" + kind, write(form));

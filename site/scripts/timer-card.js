@@ -17,7 +17,7 @@ export class Card {
 
   constructor() {
     const name = this.root.querySelector(".timer-name");
-    name.addEventListener("change", () => alter(this.#t.id, (t) => ({ ...t, name: name.value.trim() })));
+    name.addEventListener("input", () => alter(this.#t.id, (t) => ({ ...t, name: name.value.trim() })));
     this.root.addEventListener("click", ({ target }) => this.#act(target.closest("[data-do]")));
     this.root.querySelector(".timer-edit").addEventListener("submit", (event) => {
       event.preventDefault();
@@ -31,7 +31,6 @@ export class Card {
     const { level, text } = standing(t, now), over = !nextMark(t, now);
     const name = this.root.querySelector(".timer-name");
     if (old?.name !== t.name && document.activeElement !== name) name.value = t.name;
-    if (!old) name.setAttribute("aria-label", say("{what}: cup, part or product", { what: kindName(t.kind) }));
     this.root.className = `timer ${level}${over ? " over" : ""}`;
     fill(this.root, { kind: kindName(t.kind), word: levelWord(level), text, note: this.#note(t), remove: over ? say("Put away") : say("Remove") });
     this.#marks(t, now);

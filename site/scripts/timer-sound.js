@@ -34,7 +34,7 @@ export const ringing = () => call(Array.from({ length: 12 }, (_, i) => [i * 0.5,
 
 function call(notes, pattern) {
   const how = voice.get();
-  if (how !== "silent") navigator.vibrate?.(pattern);
+  if (how !== "silent" && navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(pattern); // browsers complain before a touch
   if (how !== "sound" || sound?.state !== "running") return;
   hush();
   playing = notes.map(([at, pitch]) => note(sound.currentTime + at, pitch));

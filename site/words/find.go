@@ -26,27 +26,55 @@ type place struct {
 // inGo finds every text in the Go sources: what the compiler takes as a constant of type phrase.Phrase. A phrase that is
 // put together at run time could never be found in a catalogue, so it is an error anywhere but in the engine.
 func inGo(root string) ([]place, error) {
+	env := append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	said, err := imported(root, env, "./wasm/...")
+	if err != nil {
+		return nil, err
+	}
+	all, err := inPackages(root, env, said...)
+	if err != nil {
+		return nil, err
+	}
+	site, err := inPackages(root, os.Environ(), "./site")
+	return append(all, site...), err
+}
+
+// imported lists the packages of this module that the given ones rest on, and themselves: what no core holds is never said.
+func imported(root string, env []string, pattern string) ([]string, error) {
+	tops, err := packages.Load(&packages.Config{Mode: packages.NeedName | packages.NeedImports | packages.NeedDeps, Dir: root, Env: env}, pattern)
+	if err != nil {
+		return nil, err
+	}
+	var all []string
+	packages.Visit(tops, func(p *packages.Package) bool {
+		if strings.HasPrefix(p.PkgPath, "spraywright/") {
+			all = append(all, p.PkgPath)
+		}
+		return true
+	}, nil)
+	return all, nil
+}
+
+func inPackages(root string, env []string, patterns ...string) ([]place, error) {
+	found, err := packages.Load(&packages.Config{
+		Mode: packages.NeedName | packages.NeedSyntax | packages.NeedTypes | packages.NeedTypesInfo | packages.NeedImports | packages.NeedExportFile,
+		Dir:  root, Env: env,
+	}, patterns...)
+	if err != nil {
+		return nil, err
+	}
 	var all []place
 	var wrong []error
-	for _, of := range []struct{ env, pattern string }{{"GOOS=js GOARCH=wasm", "./calc/..."}, {"GOOS=js GOARCH=wasm", "./wasm/border"}, {"", "./site"}} {
-		found, err := packages.Load(&packages.Config{
-			Mode: packages.NeedName | packages.NeedSyntax | packages.NeedTypes | packages.NeedTypesInfo | packages.NeedImports | packages.NeedExportFile,
-			Dir:  root, Env: append(os.Environ(), strings.Fields(of.env)...),
-		}, of.pattern)
-		if err != nil {
-			return nil, err
+	for _, p := range found {
+		if len(p.Errors) > 0 {
+			return nil, p.Errors[0]
 		}
-		for _, p := range found {
-			if len(p.Errors) > 0 {
-				return nil, p.Errors[0]
-			}
-			r := reader{Package: p, root: root}
-			for _, file := range p.Syntax {
-				r.file(file)
-			}
-			wrong = append(wrong, r.wrong...)
-			all = append(all, r.found...)
+		r := reader{Package: p, root: root}
+		for _, file := range p.Syntax {
+			r.file(file)
 		}
+		wrong = append(wrong, r.wrong...)
+		all = append(all, r.found...)
 	}
 	return all, errors.Join(wrong...)
 }

@@ -2,6 +2,7 @@ package words
 
 import (
 	"cmp"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -13,6 +14,10 @@ import (
 // Find lists every text of the site by the file of the catalogue it belongs to, without translations. root is the
 // module's folder.
 func Find(root string) (map[string][]Message, error) {
+	root, err := filepath.Abs(root)
+	if err != nil {
+		return nil, err
+	}
 	all, err := inGo(root)
 	if err != nil {
 		return nil, err
@@ -27,8 +32,14 @@ func Find(root string) (map[string][]Message, error) {
 	}
 	all = slices.Concat(all, pages, typed)
 	order := files()
+	rank := func(p place) int {
+		if i := slices.Index(order, fileOf(p)); i >= 0 {
+			return i
+		}
+		return len(order) // a package that is no topic
+	}
 	slices.SortStableFunc(all, func(a, b place) int {
-		return cmp.Or(slices.Index(order, fileOf(a))-slices.Index(order, fileOf(b)), strings.Compare(a.file, b.file), a.line-b.line, strings.Compare(a.key+a.text, b.key+b.text))
+		return cmp.Or(rank(a)-rank(b), strings.Compare(a.file, b.file), a.line-b.line, strings.Compare(a.key+a.text, b.key+b.text))
 	})
 	return gather(all, fields()), nil
 }
@@ -87,14 +98,12 @@ func fileOf(p place) string {
 		return "scripts"
 	case parts[0] == "site" || strings.HasPrefix(p.file, "calc/menu/"):
 		return "page"
-	case slices.Contains(files(), parts[1]):
-		return parts[1]
+	case parts[0] != "calc" || len(parts) == 2 || parts[1] == "unit":
+		return "engine"
 	case parts[1] == "ratio":
 		return "field"
-	case parts[1] == "day":
-		return "day"
 	}
-	return "engine"
+	return parts[1]
 }
 
 // A Change is what Update did to a catalogue.
@@ -110,24 +119,43 @@ func Update(root, folder, language string) (Change, error) {
 	if err != nil {
 		return Change{}, err
 	}
-	known, err := Read(os.DirFS(folder))
+	files, change, err := Merge(found, os.DirFS(folder), language)
 	if err != nil {
-		return Change{}, err
+		return change, err
 	}
-	merged, change := merge(found, known)
-	for name, ms := range merged {
-		if err := os.WriteFile(filepath.Join(folder, name+".po"), []byte(format(language, ms)), 0o644); err != nil {
-			return change, err
-		}
-	}
-	for name := range known {
-		if merged[name] == nil {
-			if err := os.Remove(filepath.Join(folder, name+".po")); err != nil {
+	for name, text := range files {
+		path := filepath.Join(folder, name)
+		switch old, err := os.ReadFile(path); {
+		case text == "":
+			err = os.Remove(path)
+			if err != nil {
+				return change, err
+			}
+		case err != nil || string(old) != text:
+			if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
 				return change, err
 			}
 		}
 	}
 	return change, nil
+}
+
+// Merge makes the PO files of a language from what is found in the sources and what its folder has; blank is a file to
+// remove.
+func Merge(found map[string][]Message, folder fs.FS, language string) (map[string]string, Change, error) {
+	known, err := Read(folder)
+	if err != nil {
+		return nil, Change{}, err
+	}
+	merged, change := merge(found, known)
+	files := map[string]string{}
+	for name := range known {
+		files[name+".po"] = ""
+	}
+	for name, ms := range merged {
+		files[name+".po"] = format(language, ms)
+	}
+	return files, change, nil
 }
 
 func merge(found, known map[string][]Message) (map[string][]Message, Change) {

@@ -8,4 +8,6 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Core{Name: "whole", Topics: menu.Topics()}, border.Exercises, border.ExerciseSets) }
+func main() {
+	border.Serve(menu.Core{Name: "whole", Topics: menu.Topics()}, border.Exercises, border.ExerciseSets)
+}

@@ -47,8 +47,8 @@ func TestLNS(t *testing.T) {
 	}
 }
 func TestTune(t *testing.T) {
-	for _, cfg := range [][4]int{{2,3,32,10},{2,3,32,25},{2,3,32,1000},{2,3,16,25},{2,4,32,25}} {
-	fmt.Print(cfg, ": ")
+	for _, cfg := range [][4]int{{2, 3, 32, 10}, {2, 3, 32, 25}, {2, 3, 32, 1000}, {2, 3, 16, 25}, {2, 4, 32, 25}} {
+		fmt.Print(cfg, ": ")
 		t0 := time.Now()
 		for _, c := range set[:5] {
 			s1, s2 := int64(0), int64(0)
@@ -56,7 +56,7 @@ func TestTune(t *testing.T) {
 				p := machineDay(c.n, c.seed, c.own)
 				v := New(p, seed)
 				v.least, v.most, v.narrow = cfg[0], cfg[1], cfg[2]
-				v.patience=cfg[3]
+				v.patience = cfg[3]
 				v.width = 8
 				v.Improve(12000)
 				v.width = 1000

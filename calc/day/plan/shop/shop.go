@@ -66,19 +66,24 @@ func New(jobs [][]Task, seed uint64) *Solver {
 }
 
 // nodeCost is how many evaluations a node of the branch and bound counts for: it takes about as long.
-const nodeCost = 8
+func (s *Solver) nodeCost() int { return 4 + s.b.size*s.b.size/200 }
 
-// Improve spends about that many evaluations, and tells whether it found a better plan.
+// Improve spends about that many evaluations, and tells whether it found a better plan. The search has three quarters of
+// them, the proof the rest.
 func (s *Solver) Improve(evaluations int) bool {
 	better := false
 	for evaluations > 0 && !s.Proven() {
 		if s.left <= 0 {
 			s.turn = !s.turn
-			s.left = 16000
+			s.left = 12000
+			if s.turn {
+				s.left = 4000
+			}
 		}
 		n := min(evaluations, s.left)
 		if s.turn {
-			better = s.branch((n+nodeCost-1)/nodeCost) || better
+			n = min(s.left, s.nodeCost())
+			better = s.branch(1) || better
 		} else {
 			better = s.t.run(n) || better
 		}

@@ -15,13 +15,16 @@ type tabu struct {
 	bestStart  []int32
 	bestNext   []int32
 	step       int32
-	stale      int
+	stale      int // moves without a better plan since the last restart
 
 	degree       []int8
 	path, block  []int32
 	queue        []int32
 	newHead, nrT []int32
 }
+
+// patience is after how many moves without a better plan it starts again from the best.
+const patience = 6000
 
 // move takes operation u to just after v, or v to just before u.
 type move struct {
@@ -145,7 +148,7 @@ func (t *tabu) run(moves int) bool {
 	found := false
 	for ; moves > 0; moves-- {
 		t.step++
-		if t.stale > 6000 {
+		if t.stale > patience {
 			t.restart()
 		}
 		t.critical()

@@ -1,0 +1,51 @@
+// What a learner has done of a set: kept in the browser, told to a course that listens, and put on the slip.
+import { store } from "./state.js";
+
+const list = "exercises"; // the names of the sets that are kept, the oldest first
+const most = 12;
+
+/** The record of a set: { seed, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. */
+export function readRecord(id, tasks) {
+  const blank = { seed: "", name: "", at: 0, slots: [] };
+  let record = blank;
+  try {
+    record = { ...blank, ...JSON.parse(store.get("exercise:" + id) || "{}") };
+  } catch {
+    // what cannot be read is begun again
+  }
+  if (!Array.isArray(record.slots)) record.slots = [];
+  while (record.slots.length < tasks) record.slots.push({ draw: 1, tries: [] });
+  record.slots.length = tasks;
+  record.at = Math.min(Math.max(0, Number(record.at) || 0), tasks - 1);
+  return record;
+}
+
+/** Keeps it. Returns whether the browser does. */
+export function keepRecord(id, record) {
+  const names = store.get(list).split(" ").filter((name) => name && name !== id);
+  while (names.length >= most) store.set("exercise:" + names.shift(), "");
+  return store.set(list, [...names, id].join(" ")) && store.set("exercise:" + id, JSON.stringify(record));
+}
+
+/** Forgets it. */
+export function dropRecord(id) {
+  store.set("exercise:" + id, "");
+  store.set(list, store.get(list).split(" ").filter((name) => name && name !== id).join(" "));
+}
+
+/** What counts for a task: the first answer given. Others are practice. */
+export const counted = (slot) => slot.tries[0];
+
+/** How many answers are right, close and off. */
+export function score(record) {
+  const found = { right: 0, close: 0, off: 0 };
+  for (const slot of record.slots) if (counted(slot)) found[counted(slot).judged]++;
+  const answered = found.right + found.close + found.off;
+  return { tasks: record.slots.length, answered, ...found, complete: answered === record.slots.length };
+}
+
+/** Tells whoever listens on the document how far the learner is: an "exercise" event whose detail is
+ * { set, tasks, answered, right, close, off, complete }. It comes once as a set opens and after each answer that counts. */
+export function tell(id, record) {
+  document.dispatchEvent(new CustomEvent("exercise", { detail: { set: id, ...score(record) } }));
+}
