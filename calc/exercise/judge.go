@@ -40,7 +40,7 @@ func (t *Task) Judge(text, unitID string) (j Judgement) {
 
 // read takes an answer as a form would, as a number in the output's own unit, and the unit it was given in.
 func (t *Task) read(text, unitID string) (x float64, u unit.Unit) {
-	in := calc.Input{Key: "answer", Label: calc.Phrase(t.Say("Your answer")), Unit: t.out.Unit, Limits: calc.Between(-1e12, 1e12), Example: 12}
+	in := calc.Input{Key: "answer", Label: "Your answer", Unit: t.out.Unit, Limits: calc.Between(-1e12, 1e12), Example: 12}
 	x, u, named, ps := t.ReadOne(&in, calc.Form{"answer": text, "answer.unit": unitID})
 	t.Problems = ps
 	if ps != nil {

@@ -99,6 +99,7 @@ func TestATrainersSetIsDoneByALearner(t *testing.T) {
 	p.waitIn("#slip", "1 right, 0 close, 1 off; 2 of 3 answered")
 	p.has("#slip", "A. Learner", "Films", "Seed: ", "Task 1: off", "Task 2: not answered yet", "Task 3: right", "Wet film of one coat")
 	p.shotWhole("exercise-slip")
+	assert.Equal(t, 1, p.onPaper("exercise-slip", a4), "pages of paper")
 	evaluate[bool](p, `(navigator.clipboard.writeText = async (s) => { globalThis.copied = s; }, true)`)
 	p.tap("#slip-copy")
 	p.waitUntil("the slip is copied", `globalThis.copied !== undefined`)

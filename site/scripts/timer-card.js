@@ -60,7 +60,7 @@ export class Card {
   #tools(t, over) {
     const offered = {
       less: !over && ["flash", "bake"].includes(t.kind), more: ["flash", "bake"].includes(t.kind),
-      warmth: t.kind === "pot", began: !(t.stays?.length > 0), working: t.kind === "pot" && follows(t), remove: true,
+      warmth: t.kind === "pot" && !over, began: !over && !(t.stays?.length > 0), working: t.kind === "pot" && follows(t), remove: true,
     };
     for (const [doing, can] of Object.entries(offered)) this.root.querySelector(`.timer-tools [data-do="${doing}"]`).hidden = !can;
   }

@@ -8,7 +8,8 @@ import { alter, claim, shifted, stage, timers, watch } from "./timer-store.js";
 import { hold } from "./timer-awake.js";
 import { nextMark, stageSays } from "./timer-words.js";
 
-const patience = 1500; // ms that a hidden tab leaves to one that can be seen
+const patience = 1500; // ms that a tab which cannot be seen or heard leaves to one that can
+const due = new Map(); // since when this tab has known of what is to be told, in ms of the steady clock
 
 let list = [];
 let onChange = () => {};
@@ -52,8 +53,9 @@ function tick() {
 
 // The write decides which tab tells: it is refused to all but the first.
 async function tell(t, m) {
-  const at = stage(m), late = Date.now() - m.at;
-  if (document.hidden && at === 3 && late < patience) return;
+  const at = stage(m), late = Date.now() - m.at, key = [t.id, m.at, at].join();
+  if (!due.has(key)) due.set(key, performance.now());
+  if ((document.hidden || !sound.ready()) && performance.now() - due.get(key) < patience) return;
   m.told = at; // not again while the write is under way
   const marks = t.marks.map((x) => (x.is === m.is ? { ...x, told: at } : { ...x }));
   if (!(await claim({ ...t, marks }))) return reload();

@@ -35,9 +35,14 @@ export const ringing = () => call(Array.from({ length: 12 }, (_, i) => [i * 0.5,
 function call(notes, pattern) {
   const how = voice.get();
   if (how !== "silent" && navigator.userActivation?.hasBeenActive !== false) navigator.vibrate?.(pattern); // browsers complain before a touch
-  if (how !== "sound" || sound?.state !== "running") return;
   hush();
-  playing = notes.map(([at, pitch]) => note(sound.currentTime + at, pitch));
+  if (how !== "sound" || !sound) return;
+  const asked = performance.now();
+  const play = () => {
+    if (performance.now() - asked < 3000) playing = notes.map(([at, pitch]) => note(sound.currentTime + at, pitch));
+  };
+  if (sound.state === "running") play();
+  else sound.resume().then(play, () => {}); // at once, or never if nobody touches the page
 }
 
 function note(at, pitch) {

@@ -11,6 +11,7 @@ type Placed struct {
 	RinseAt       int32
 	Trip          bool  // the painter walks into the booth for it
 	Mixed         int32 // when mixing of its cup began
+	Latest        int32 // starting later breaks a wait or a kept promise, or makes the plan longer
 	Lead          int32 // minutes right before the start for mixing and the walk
 }
 
@@ -255,6 +256,7 @@ func (c *schedule) settle() {
 			}
 		}
 	}
+	latest := c.latest(end)
 	last := make([]int32, c.s.p.Painters)
 	mixed := make([]int32, c.cups+1)
 	for i := range c.placed {
@@ -264,6 +266,7 @@ func (c *schedule) settle() {
 		if !fact {
 			pl.Start = pl.End - c.s.p.Chains[pl.Chain].Ops[pl.Op].Minutes
 		}
+		pl.Latest = pl.Start + latest[i] - pl.End
 		if pl.Painter < 0 {
 			continue
 		}
@@ -287,4 +290,42 @@ func (c *schedule) settle() {
 		}
 		last[pl.Painter] = pl.End
 	}
+}
+
+// latest finds the latest ends in the same order that break no wait, make no job late or later and the plan no longer.
+func (c *schedule) latest(end []int32) []int32 {
+	p, latest := c.s.p, make([]int32, len(end))
+	finish := int32(0)
+	for i := range c.placed {
+		finish = max(finish, end[i]+p.Chains[c.placed[i].Chain].Done)
+	}
+	for i := range c.placed {
+		ch := &p.Chains[c.placed[i].Chain]
+		latest[i] = finish
+		if c.placed[i].Op == len(ch.Ops)-1 {
+			latest[i] = finish - ch.Done
+			if ch.Due < Never {
+				latest[i] = min(latest[i], max(end[i], ch.Due-ch.Done))
+			}
+		}
+		if op := &ch.Ops[c.placed[i].Op]; op.Latest < Never {
+			latest[i] = min(latest[i], op.Latest+op.Minutes)
+		}
+		if i < len(p.Facts) {
+			latest[i] = end[i]
+		}
+	}
+	for changed := true; changed; {
+		changed = false
+		for _, w := range c.waits {
+			to := int32(0)
+			if w.to >= 0 {
+				to = latest[w.to]
+			}
+			if w.from >= 0 && latest[w.from] > to-w.w {
+				latest[w.from], changed = to-w.w, true
+			}
+		}
+	}
+	return latest
 }

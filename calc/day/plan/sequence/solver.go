@@ -175,6 +175,12 @@ func (v *Solver) take() bool {
 // Cost is the cost of the best plan, and false where there is none yet.
 func (v *Solver) Cost() (int64, bool) { return v.cost, v.steps != nil }
 
+// Found tells whether there is a plan yet.
+func (v *Solver) Found() bool { return v.steps != nil }
+
+// Settled tells that more evaluations change nothing.
+func (v *Solver) Settled() bool { return v.Proven() || v.exhausted }
+
 // Bound is a cost that no plan goes below.
 func (v *Solver) Bound() int64 { return min(v.bound, v.cost) }
 

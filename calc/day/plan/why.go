@@ -1,0 +1,157 @@
+package plan
+
+import "spraywright/calc/day/plan/sequence"
+
+// Limits of looking for what is in the way, in evaluations.
+const (
+	enoughAlone    = 200000
+	enoughTogether = 400000
+)
+
+// possible tells whether a day has a plan at all. Where the search ends before it knows, it counts as possible.
+func possible(d *Day, enough int) bool {
+	v := sequence.New(problem(d), 1)
+	v.Improve(0)
+	for !v.Found() && !v.Proven() && v.Evaluations() < enough {
+		v.Improve(10000)
+	}
+	return v.Found() || !v.Proven()
+}
+
+// alone is the day with one job only.
+func alone(d *Day, j int) *Day {
+	one := *d
+	one.Jobs = d.Jobs[j : j+1 : j+1]
+	one.Done, one.Pins = nil, nil
+	for _, x := range d.Done {
+		if x.Job == j {
+			x.Job = 0
+			one.Done = append(one.Done, x)
+		}
+	}
+	for _, x := range d.Pins {
+		if x.Job == j {
+			x.Job = 0
+			one.Pins = append(one.Pins, x)
+		}
+	}
+	return &one
+}
+
+// diagnose finds why there is no plan: a job that is impossible by itself, or jobs that are together. It names every
+// single change that would help, with the least amount of it.
+func diagnose(d *Day) []Fault {
+	var all []Fault
+	for j := range d.Jobs {
+		one := alone(d, j)
+		if possible(one, enoughAlone) {
+			continue
+		}
+		found := remedies(one, enoughAlone)
+		for i := range found {
+			found[i].Job = j
+		}
+		if len(found) == 0 {
+			found = append(found, Fault{Rule: Together, Ref: Ref{Job: j}, Product: -1, Needs: -1})
+		}
+		all = append(all, found...)
+	}
+	if len(all) > 0 {
+		return all
+	}
+	all = remedies(d, enoughTogether)
+	for i := range all {
+		all[i].Rule, all[i].Of = Together, all[i].Rule
+	}
+	if len(all) == 0 {
+		all = append(all, Fault{Rule: Together, Ref: Ref{Job: -1}, Product: -1, Needs: -1})
+	}
+	return all
+}
+
+// remedies tries each limit by itself: the least by which it has to give for a plan to exist.
+func remedies(d *Day, enough int) []Fault {
+	var all []Fault
+	try := func(f Fault, most int, set func(x *Day, to int)) {
+		with := func(to int) bool {
+			x := loosened(d)
+			set(x, to)
+			return possible(x, enough)
+		}
+		if !with(most) {
+			return
+		}
+		low, high := f.Has, most // low does not do, high does
+		for step := 1; low+step < high; step *= 2 {
+			if with(low + step) {
+				high = low + step
+				break
+			}
+			low += step
+		}
+		for high-low > 1 {
+			if mid := (low + high) / 2; with(mid) {
+				high = mid
+			} else {
+				low = mid
+			}
+		}
+		f.Needs = high
+		all = append(all, f)
+	}
+	seen := make([]bool, len(d.Products))
+	for j := range d.Jobs {
+		for i := range d.Jobs[j].Coats {
+			c := &d.Jobs[j].Coats[i]
+			r := Ref{Job: j, Kind: Spray, Coat: i}
+			if c.Latest > 0 {
+				try(Fault{Rule: LatestRecoat, Ref: r, Product: -1, Has: c.Latest}, longest,
+					func(x *Day, to int) { x.Jobs[j].Coats[i].Latest = to })
+			}
+			if life := d.Products[c.Product].PotLife; life > 0 && !seen[c.Product] {
+				seen[c.Product] = true
+				try(Fault{Rule: PotLife, Ref: r, Product: c.Product, Has: life}, longest,
+					func(x *Day, to int) { x.Products[c.Product].PotLife = to })
+			}
+		}
+	}
+	for i := range d.Pins {
+		if d.Pins[i].Start > 0 {
+			try(Fault{Rule: PinTime, Ref: d.Pins[i].Ref, Product: -1, Has: d.Pins[i].Start}, d.Pins[i].Start+1440,
+				func(x *Day, to int) { x.Pins[i].Start = to })
+		}
+	}
+	return all
+}
+
+// loosened is a copy of a day whose coats, products and pins may be changed.
+func loosened(d *Day) *Day {
+	x := *d
+	x.Products = append([]Product(nil), d.Products...)
+	x.Pins = append([]Pin(nil), d.Pins...)
+	x.Jobs = append([]Job(nil), d.Jobs...)
+	for j := range x.Jobs {
+		x.Jobs[j].Coats = append([]Coat(nil), d.Jobs[j].Coats...)
+	}
+	return &x
+}
+
+// tooSoon finds the promises that a job could not keep even with the shop to itself. A plan can still be made.
+func tooSoon(d *Day) []Fault {
+	var all []Fault
+	for j := range d.Jobs {
+		job := &d.Jobs[j]
+		if job.Promised == 0 {
+			continue
+		}
+		one := *alone(d, j)
+		one.Aim = FinishOnly()
+		p := problem(&one)
+		v := sequence.New(p, 1)
+		v.Improve(2000)
+		if b := int(v.Bound()); v.Found() && b > job.Promised {
+			all = append(all, Fault{Rule: PromisedTooSoon, Ref: Ref{Job: j}, Product: -1, Has: job.Promised, Needs: b, Soft: true})
+		}
+	}
+	return all
+}
