@@ -4,6 +4,7 @@ import (
 	"spraywright/calc"
 	"spraywright/calc/field"
 	"spraywright/calc/film"
+	"spraywright/calc/mixing"
 	"spraywright/calc/ratio"
 )
 
@@ -50,10 +51,27 @@ func (j *job) readCoats() {
 		for i := range c.ratio {
 			c.densities = append(c.densities, row.Given(densities[i]))
 		}
-		c.solids = film.SprayedSolids(j.Working, row.Given(field.VolumeSolids), c.ratio, row.Picked(field.SolidsFor) == "unthinned")
+		c.solids = c.sprayedSolids(j)
 		row.Describe(c.describe(row))
 		j.coats = append(j.coats, c)
 	}
+}
+
+// sprayedSolids is the volume solids of the mix as it is sprayed. The share of a thinner is one of volumes, so that a
+// ratio by weight is turned first.
+func (c *coat) sprayedSolids(j *job) calc.Num {
+	vs := c.Given(field.VolumeSolids)
+	if c.Picked(field.SolidsFor) != "unthinned" {
+		return vs
+	}
+	parts := c.ratio
+	if c.byWeight {
+		parts = nil
+		for _, v := range mixing.VolumeRatio(j.Working, c.ratio, c.densities) {
+			parts = append(parts, v.V)
+		}
+	}
+	return film.SprayedSolids(j.Working, vs, parts, true)
 }
 
 // told is the cell that names the product in a list.

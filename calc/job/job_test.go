@@ -188,3 +188,14 @@ func TestMoreAreaTakesMorePaint(t *testing.T) {
 		assert.Greater(t, ask.Value(t, many, "emitted_all"), ask.Value(t, few, "emitted_all"))
 	}
 }
+
+// A product is the same whether its sheet prints the ratio by volume or by weight, also where its solids are stated before
+// the thinner goes in.
+func TestSolidsBeforeThinnerByEitherRatio(t *testing.T) {
+	volume := with(demo(t), "coat.1.ratio", "4:1:1", "coat.1.ratio_by", "volume", "coat.1.solids_for", "unthinned",
+		"coat.1.density_a", "1.5", "coat.1.density_b", "1", "coat.1.density_c", "0.75")
+	weight := with(volume, "coat.1.ratio", "600:100:75", "coat.1.ratio_by", "weight") // 4 x 1.5, 1 x 1, 1 x 0.75
+	want, got := list(Job().Run(volume), "film"), list(Job().Run(weight), "film")
+	require.NotEmpty(t, want)
+	assert.InDelta(t, want[0]["wet_film"].Value, got[0]["wet_film"].Value, 1e-9)
+}
