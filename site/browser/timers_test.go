@@ -13,69 +13,6 @@ import (
 	"spraywright/calc/menu"
 )
 
-// handClock lets a test move time: pass(ms) for time that goes by, setClock(ms) for a person who sets the clock. It holds
-// for every tab of the profile, and through reloads. tones is what the page has sounded, by pitch.
-const handClock = `{
-	const now = Date.now.bind(Date), steady = performance.now.bind(performance);
-	const kept = (name) => { try { return Number(localStorage.getItem("test:" + name) ?? 0); } catch { return 0; } };
-	const add = (name, ms) => localStorage.setItem("test:" + name, String(kept(name) + ms));
-	const before = kept("passed");
-	Date.now = () => now() + kept("passed") + kept("set");
-	performance.now = () => steady() + kept("passed") - before;
-	const look = () => dispatchEvent(new Event("focus"));
-	globalThis.pass = (ms) => (add("passed", ms), look(), true);
-	globalThis.setClock = (ms) => (add("set", ms), look(), true);
-	globalThis.tones = [];
-	const start = OscillatorNode.prototype.start;
-	OscillatorNode.prototype.start = function (...at) { tones.push(this.frequency.value); return start.apply(this, at); };
-}`
-
-// withClock opens a page whose time the test moves.
-func withClock(t *testing.T, s *server, path string, l look) *tab {
-	t.Helper()
-	p := open(t, s, "about.html", l)
-	p.before(handClock)
-	p.visit(path)
-	return p
-}
-
-// another opens a second tab of the same profile.
-func (p *tab) another(path string) *tab {
-	p.t.Helper()
-	ctx, cancel := chromedp.NewContext(p.ctx)
-	p.t.Cleanup(cancel)
-	q := &tab{t: p.t, ctx: ctx, server: p.server, look: p.look}
-	q.listen()
-	q.before(handClock)
-	q.visit(path)
-	p.t.Cleanup(q.blame)
-	return q
-}
-
-func (p *tab) pass(d time.Duration) {
-	p.t.Helper()
-	evaluate[bool](p, fmt.Sprintf(`pass(%d)`, d.Milliseconds()))
-}
-
-func (p *tab) setClock(d time.Duration) {
-	p.t.Helper()
-	evaluate[bool](p, fmt.Sprintf(`setClock(%d)`, d.Milliseconds()))
-}
-
-// rang counts the tones that the page has sounded at a pitch, and forgets them.
-func (p *tab) rang(pitch int) int {
-	p.t.Helper()
-	return evaluate[int](p, fmt.Sprintf(`tones.filter((hz) => hz === %d).length`, pitch))
-}
-
-const near, nowTone = 620, 1175
-
-// leftSeconds reads a countdown, as a person would.
-func leftSeconds(p *tab, selector string) int {
-	p.t.Helper()
-	return evaluate[int](p, `(document.querySelector(`+quoted(selector)+`)?.innerText ?? "").trim().split(":").reduce((s, n) => s * 60 + Number(n), 0)`)
-}
-
 const potToday = "pot-life.html#pot_life=60&pot_life_at=20&pot_life_second=30&pot_life_second_at=30&air=20"
 
 // startPot starts the timer of a pot life of 60 min at 20 °C and 30 min at 30 °C.
@@ -298,47 +235,4 @@ func TestTimersWorkWithoutANetwork(t *testing.T) {
 	p.tap(".timer-edit .action")
 	p.waitIn("#timers", "30 °C now")
 	assert.InDelta(t, 1800, leftSeconds(p, firstLeft), 30)
-}
-
-// The states that somebody should look at.
-func TestTakePicturesOfTheTimers(t *testing.T) {
-	s := serve(t)
-	for _, l := range []look{phone, phoneDark, narrow, desk, deskDark} {
-		p := withClock(t, s, "timers.html", l)
-		p.waitIn("main", "None runs.")
-		p.shotWhole("timers-none")
-		p.choose("timed", "pot")
-		fillEach(p, "pot_life", "60", "pot_life_at", "20", "air", "24", "begun_ago", "12")
-		p.shotWhole("timers-by-hand")
-		p.tap("#start")
-		p.waitIn("#timers", "Use up by")
-		p.visit("time-left.html#timed=flash&time_least=12&time_most=20&begun_ago=11")
-		p.tap(`[data-out="at_latest"] .time`)
-		p.waitIn(".strip", "Flash-off")
-		p.shot("timers-started")
-		p.visit("time-left.html#timed=recoat&time_least=4h&time_most=36h&begun_ago=0")
-		p.tap(`[data-out="at_latest"] .time`)
-		p.waitIn(".strip", "+2 running")
-		p.visit("timers.html")
-		p.waitUntil("all run", `document.querySelectorAll(".timer").length === 3`)
-		p.pass(5 * time.Second)
-		p.waitUntil("the last minute counts large", `document.querySelector(".timer-mark.last") !== null`)
-		p.shotWhole("timers-running")
-		p.tap(`.timer [data-do="warmth"]:not([hidden])`)
-		p.shotWhole("timers-warmth")
-		p.pass(time.Minute)
-		p.visit("index.html")
-		p.waitIn(".strip", "Flash-off")
-		p.demo()
-		p.shot("timers-strip")
-		evaluate[bool](p, `(document.querySelector('[data-out="timeline"]').scrollIntoView(), true)`)
-		p.shot("timers-call-sheet")
-		p.fits()
-		p.pass(3 * time.Hour)
-		p.visit("timers.html")
-		p.waitIn("#timers", "Past its pot life")
-		p.shotWhole("timers-over")
-		p.fits()
-		assert.Empty(t, evaluate[[]string](p, faint))
-	}
 }

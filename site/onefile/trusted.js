@@ -18,7 +18,7 @@ export const scriptAddress = () => policy.createScriptURL("");
 
 /** Unpacks the pages: by name, each with its title, language and body. */
 export async function openPages() {
-  pages = JSON.parse(new TextDecoder().decode(await unpack("pack-pages")));
+  pages = { __proto__: null, ...JSON.parse(new TextDecoder().decode(await unpack("pack-pages"))) }; // no name but a page's is in it
   return pages;
 }
 

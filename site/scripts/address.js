@@ -27,6 +27,11 @@ export function turn() {
   const form = new URLSearchParams(formText()), name = form.get(pageKey);
   if (!/^[a-z][a-z/-]*$/.test(name ?? "")) return false;
   form.delete(pageKey);
-  location.replace(new URL(`../${name}.html#${form}`, import.meta.url));
+  const goal = new URL(`../${name}.html#${form}`, import.meta.url);
+  if (goal.pathname === location.pathname) { // this very page, which would not be loaded anew
+    history.replaceState(null, "", goal);
+    return false;
+  }
+  location.replace(goal);
   return true;
 }

@@ -36,5 +36,8 @@ if (main.dataset.calculator && !turn()) {
 }
 // Other pages that do something name their module, which exports open(main).
 const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js") };
-await pages[main.dataset.module]?.().then((module) => module.open(main));
-keepOffline();
+try {
+  await pages[main.dataset.module]?.().then((module) => module.open(main));
+} finally {
+  keepOffline();
+}

@@ -16,6 +16,7 @@ export class Core {
   #onPage; // the core's function when it runs here
   #ready;
   #pending; // { n, done, timer }
+  #last = Promise.resolve(); // the question before: it answers one at a time
   #n = 0;
 
   constructor(file) {
@@ -25,7 +26,13 @@ export class Core {
   }
 
   /** The report for a form. It rejects with words for the person when there is none. */
-  async report(id, form) {
+  report(id, form) {
+    const answer = this.#last.then(() => this.#report(id, form));
+    this.#last = answer.catch(() => {});
+    return answer;
+  }
+
+  async #report(id, form) {
     for (const last of [false, true]) {
       try {
         await this.#ready;

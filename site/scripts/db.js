@@ -112,14 +112,16 @@ async function write(kind, change) {
   } else {
     const m = memory.get(kind), months = memory.get("month");
     const stale = (r) => r && kind === "mix" && months.set(monthOf(r), { id: monthOf(r), rev: (months.get(monthOf(r))?.rev ?? 0) + 1 });
-    result = await change(async (id) => m.get(id), (r) => {
+    const steps = []; // taken once none of them can fail
+    result = await change(async (id) => m.get(id), (r) => steps.push(() => {
       stale(m.get(r.id));
       stale(r);
       m.set(r.id, structuredClone(r));
-    }, (id) => {
+    }), (id) => steps.push(() => {
       stale(m.get(id));
       m.delete(id);
-    });
+    }));
+    for (const step of steps) step();
   }
   tell(kind);
   channel?.postMessage(kind);

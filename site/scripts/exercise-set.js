@@ -123,8 +123,12 @@ class SetPage {
   }
 
   async #code() {
-    const { codeOf, codePicture } = await import("./share-code.js");
-    const { picture, rulings } = await codeOf(this.learners);
-    byId("set-picture").replaceChildren(...(picture ? [codePicture(picture)] : rulings.map((r) => el("p", {}, `${r.why}. ${r.do}`))));
+    try {
+      const { codeOf, codePicture } = await import("./share-code.js");
+      const { picture, rulings } = await codeOf(this.learners);
+      byId("set-picture").replaceChildren(...(picture ? [codePicture(picture)] : rulings.map((r) => el("p", {}, `${r.why}. ${r.do}`))));
+    } catch (error) {
+      notify(error.message);
+    }
   }
 }

@@ -7,6 +7,7 @@ import { byId, el } from "./dom.js";
 import { Form } from "./form.js";
 import { Pad } from "./gauge-pad.js";
 import { notify } from "./notices.js";
+import { sentence } from "./problems.js";
 import { offerSharing } from "./share.js";
 import { answered, parse, store, write } from "./state.js";
 import { say } from "./words.js";
@@ -61,12 +62,12 @@ export function open(main) {
     const wrong = report.problems.filter((p) => p.code !== "missing");
     const film = report.problems.some((p) => p.field === "dry_film" && p.code === "missing");
     byId("gauge-wrong").hidden = wrong.length === 0 && !(film && readings.length > 0);
-    byId("gauge-wrong").textContent = wrong.length > 0 ? wrong.map((p) => (p.row ? say("{row}: {message}. {fix}.", p) : `${p.message}. ${p.fix}.`)).join(" ") : say("Enter the dry film specified: the readings are judged against it.");
+    byId("gauge-wrong").textContent = wrong.length > 0 ? wrong.map((p) => (p.row ? say("{row}: {message}. {fix}.", p) : sentence(p))).join(" ") : say("Enter the dry film specified: the readings are judged against it.");
     if (film && readings.length > 0) byId("gauge-given").open = true;
     for (const field of byId("form").querySelectorAll("[data-field]")) {
       const p = wrong.find((q) => q.field === field.dataset.field), note = byId("w-" + field.dataset.field);
       note.hidden = !p;
-      note.textContent = p ? `${p.message}. ${p.fix}.` : "";
+      note.textContent = p ? sentence(p) : "";
     }
     const bad = new Set(wrong.map((p) => p.field.split(".")[1]));
     [...byId("gauge-readings").children].forEach((item, i) => item.classList.toggle("bad", bad.has(String(i + 1))));

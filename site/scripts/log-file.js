@@ -1,5 +1,5 @@
 // The log as a CSV file. The core writes it, some entries at a time.
-import { el } from "./dom.js";
+import { download } from "./download.js";
 import { entriesOf, rowsOf } from "./log-months.js";
 import { ask } from "./log-store.js";
 import { notify } from "./notices.js";
@@ -28,7 +28,7 @@ export async function saveFile(months, settings) {
   const there = lines.filter((text) => text !== undefined);
   if (there.length === 0) return notify(say("There is nothing to save in these months."));
   const name = months.length > 1 ? `mix-log-${months[0]}-to-${months.at(-1)}.csv` : `mix-log-${months[0]}.csv`;
-  download(name, mark + [head, ...there].join(lineBreak) + lineBreak);
+  download(name, mark + [head, ...there].join(lineBreak) + lineBreak, "text/csv;charset=utf-8");
   notify(bad > 0 ? say("Saved as {name}. {n} entries could not be read and are not in it.", { name, n: bad }) : say("Saved as {name}.", { name }));
 }
 
@@ -56,12 +56,3 @@ async function write(entries, settings, bad = 0) {
 }
 
 const words = (report, key) => report.figures.find((f) => f.key === key)?.text;
-
-function download(name, text) {
-  const url = URL.createObjectURL(new Blob([text], { type: "text/csv;charset=utf-8" }));
-  const link = el("a", { href: url, download: name, hidden: "" });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(url), 60000);
-}

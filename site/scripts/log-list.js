@@ -4,6 +4,7 @@ import { byId, copy, el, fill, slot } from "./dom.js";
 import { ask, check, edit, keep, takeOut } from "./log-store.js";
 import { remember } from "./log-transfer.js";
 import { notify } from "./notices.js";
+import { sentence } from "./problems.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -141,7 +142,7 @@ class OpenEntry {
     if (this.box.value.trim() !== "") form.set("left_mass", this.box.value.trim()).set("left_mass.unit", this.unit.value);
     const { wrong, form: whole } = await check(form);
     note.hidden = !wrong;
-    note.textContent = wrong ? `${wrong.problems[0].message}. ${wrong.problems[0].fix}.` : "";
+    note.textContent = wrong ? sentence(wrong.problems[0]) : "";
     if (wrong) return;
     try {
       await keep(whole, this.entry);

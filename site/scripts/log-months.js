@@ -2,6 +2,7 @@
 // changes.
 import { all, Conflict, get, put } from "./db.js";
 import { ask } from "./log-store.js";
+import { sentence } from "./problems.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -46,11 +47,17 @@ export async function reportsOf(month, entries) {
     if (wrong.size > 0) {
       bad.push(...some.filter((_, k) => wrong.has(k)));
       some = some.filter((_, k) => !wrong.has(k));
-      if (some.length > 0) report = await question();
+      if (some.length > 0) report = sound(await question());
     }
     if (some.length > 0) parts.push({ entries: some, report });
   }
   return { parts, bad };
+}
+
+/** A report that has an answer. One that has none must not be taken for a sum of nothing. */
+export function sound(report) {
+  if (report.problems.length > 0) throw new Error(sentence(report.problems[0]));
+  return report;
 }
 
 const listOf = (report, key) => report.lists.find((l) => l.key === key) ?? { rows: [], columns: [] };
@@ -98,5 +105,5 @@ export async function totalsOf(month) {
 async function together(month, some) {
   const lines = some.flat();
   if (lines.length === 0) return { products: [], whole: [] };
-  return linesOf(month, await ask("mix-log", new Map([...asRows(lines), ["log_month", month]])));
+  return linesOf(month, sound(await ask("mix-log", new Map([...asRows(lines), ["log_month", month]]))));
 }

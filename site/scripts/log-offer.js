@@ -1,6 +1,7 @@
 // Part of every calculator's page: one tap logs a mix from the answer that says how to make it, and the transfer
 // efficiency that the last weighed cup gave is offered to forms that ask for one.
 import { el } from "./dom.js";
+import { arrivedByLink } from "./shelf-shown.js";
 import { store } from "./state.js";
 import { say } from "./words.js";
 
@@ -8,7 +9,7 @@ import { say } from "./words.js";
 export const pouredIn = { job: "pour", mix: "component", "from-one-part": "component", "part-used-cup": "component", "over-pour": "addition", "cup-graduations": "mark" };
 
 export function offerLogging(main) {
-  let answer;
+  let answer, logging = false;
   main.addEventListener("answer", ({ detail }) => {
     answer = detail;
     buttons(main, detail);
@@ -16,11 +17,18 @@ export function offerLogging(main) {
   });
   main.addEventListener("click", async ({ target }) => {
     const button = target.closest("[data-log]");
-    if (!button || !answer) return;
-    const { logOne } = await import("./log-tap.js");
-    await logOne(answer, Number(button.dataset.log), button.dataset.first === "change");
+    if (!button || !answer || logging) return;
+    logging = true; // two quick taps are one mix
+    try {
+      const { logOne } = await import("./log-tap.js");
+      await logOne(answer, Number(button.dataset.log), button.dataset.first === "change");
+    } finally {
+      logging = false;
+    }
   });
-  if (main.dataset.calculator === "mix-record") import("./log-editor.js").then(({ editEntries }) => editEntries(main));
+  if (main.dataset.calculator !== "mix-record") return;
+  const linked = arrivedByLink("mix-record"); // before the page takes the link for its own
+  import("./log-editor.js").then(({ editEntries }) => editEntries(main, linked, answer));
 }
 
 // The card draws its lists anew, so the buttons are put back after each answer.

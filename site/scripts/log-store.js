@@ -7,16 +7,14 @@ import { withShopUnits } from "./shop-units.js";
 import { parse, store, write } from "./state.js";
 import { say } from "./words.js";
 
-let core, last = Promise.resolve();
+let core;
 
-/** The core's report for one of the log's calculators. It is asked one question at a time. */
+/** The core's report for one of the log's calculators. */
 export function ask(id, form) {
   core ??= new Core("shelf.wasm");
   const whole = new Map(form);
   if (!whole.has("units")) whole.set("units", store.get("units") || "si"); // whatever the mixes were typed in
-  const answer = last.then(() => core.report(id, write(withShopUnits(whole))));
-  last = answer.catch(() => {});
-  return answer;
+  return core.report(id, write(withShopUnits(whole)));
 }
 
 const two = (n) => String(n).padStart(2, "0");

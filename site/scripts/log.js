@@ -3,20 +3,22 @@ import { Card } from "./answer.js";
 import { kept, valuesOf, watch } from "./db.js";
 import { byId, el } from "./dom.js";
 import { DayList } from "./log-list.js";
-import { asRows, before, entriesOf, reportsOf, totalsOf } from "./log-months.js";
+import { asRows, before, entriesOf, reportsOf, sound, totalsOf } from "./log-months.js";
 import { saveFile } from "./log-file.js";
 import { preparePrint } from "./log-print.js";
 import { ask, hand, today } from "./log-store.js";
 import { notify } from "./notices.js";
+import { sentence } from "./problems.js";
+import { forget } from "./shelf-shown.js";
 import { parse, store, write } from "./state.js";
 import { say } from "./words.js";
 
 export async function open() {
-  const card = new Card(), settings = new Settings(byId("log-form"), () => totals());
+  const card = new Card(), settings = new Settings(byId("log-form"), () => totals().catch((error) => notify(error.message)));
   const list = new DayList(byId("log-days"), () => month);
   let days = [], month = store.get("log-month") || today().day.slice(0, 7), parts = [], turn = 0;
   byId("log-refused").hidden = await kept();
-  byId("log-new").addEventListener("click", () => { hand(""); store.set("log-editing", ""); });
+  byId("log-new").addEventListener("click", () => { hand(""); forget("mix-record"); });
 
   async function show() {
     const mine = ++turn;
@@ -48,7 +50,7 @@ export async function open() {
     const asked = (form) => ask("mix-log", new Map([...asRows(lines), ["log_month", month], ...form]));
     let report = lines.length > 0 && (await asked(settings.values));
     settings.wrong(report ? report.problems : []);
-    if (report && report.problems.length > 0) report = await asked(new Map());
+    if (report && report.problems.length > 0) report = sound(await asked(new Map()));
     if (mine !== turn) return;
     byId("log-busy").textContent = "";
     byId("card").hidden = !report;
@@ -116,7 +118,7 @@ class Settings {
     for (const note of this.#root.querySelectorAll(".fields .wrong")) {
       const p = problems.find((q) => "w-" + q.field === note.id);
       note.hidden = !p;
-      note.textContent = p ? `${p.message}. ${p.fix}.` : "";
+      note.textContent = p ? sentence(p) : "";
     }
   }
 }

@@ -95,7 +95,7 @@ export class Page {
       this.#load(before);
       undone?.();
     };
-    notify(says, { Undo: undo, Close: undefined });
+    notify(says, { [say("Undo")]: undo, [say("Close")]: undefined });
   }
 
   #fromLink(form) {

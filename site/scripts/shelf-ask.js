@@ -1,12 +1,19 @@
 // Asking the person which changes they want.
 import { el } from "./dom.js";
+import { notify } from "./notices.js";
 import { oldAndNew } from "./shelf-fits.js";
 import { say } from "./words.js";
 
-/** A button that does something. */
+/** A button that does something, and tells where that fails. */
 export function button(label, run, look = "plain") {
   const b = el("button", { type: "button", class: look }, label);
-  b.addEventListener("click", run);
+  b.addEventListener("click", async () => {
+    try {
+      await run();
+    } catch (error) {
+      notify(error.message);
+    }
+  });
   return b;
 }
 

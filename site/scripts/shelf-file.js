@@ -1,6 +1,6 @@
 // The shelf as one file: JSON that a person can read, with a version, its values as texts by key just as a link has them.
 // What comes in is believed in nothing: its shape is looked at piece by piece, and only texts are taken from it.
-import { el } from "./dom.js";
+import { download } from "./download.js";
 import { kinds, nameKeys, textOf } from "./shelf-store.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
@@ -25,13 +25,8 @@ export function fileText(items) {
 
 /** Hands items to the person as a file, called after what it holds. */
 export function exportItems(items, name = "shelf") {
-  const url = URL.createObjectURL(new Blob([fileText(items)], { type: "application/json" }));
   const plain = name.normalize("NFD").replace(/[^A-Za-z0-9]+/g, "-").replace(/^-|-$/g, "").slice(0, 40).toLowerCase() || "shelf";
-  const link = el("a", { href: url, download: `spraywright-${plain}.json` });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(url), 60000);
+  download(`spraywright-${plain}.json`, fileText(items), "application/json");
 }
 
 /** Reads a file: its items, each { id, kind, name, form } with the form as text. It throws Refused. */

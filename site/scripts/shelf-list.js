@@ -132,7 +132,10 @@ export class Shelf {
 
   async #remove(item) {
     this.#removed.set(item.id, item);
-    if (!(await takeOff(item))) this.#removed.delete(item.id);
+    if (!(await takeOff(item))) {
+      this.#removed.delete(item.id);
+      return;
+    }
     if (inUse(this.#kind) === item.id) {
       use(this.#kind, "", formOf(item));
       item.used = true;

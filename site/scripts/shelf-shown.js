@@ -1,4 +1,4 @@
-// Which item the page of a kind shows. Each tab has its own; a new tab takes up the last one, as it does the form.
+// Which item of the shelf, or which entry of the log, the page of a kind shows. Each tab has its own; a new tab takes up the last one, as it does the form.
 import { dropQuery, formText, query } from "./address.js";
 import { parse, store, write } from "./state.js";
 

@@ -38,7 +38,7 @@ export async function open(main) {
   byId("shelf-files").append(button(say("Export all"), save, "plain"), importer(main, core));
 
   let reading = Promise.resolve();
-  const refresh = () => (reading = reading.then(async () => {
+  const refresh = () => (reading = reading.catch(() => {}).then(async () => {
     for (const shelf of shelves) await shelf.load(words);
     tell();
   }));

@@ -1,6 +1,5 @@
 // The button beside a time of the answer that starts a timer for it, and what it does.
 import { el } from "./dom.js";
-import { notify } from "./notices.js";
 import { say } from "./words.js";
 
 /** The button for a figure that can be timed; nothing for others. place is where the report has it: a figure's key, or

@@ -1,5 +1,5 @@
 // The page of the timers: all that run, and one by hand.
-import { byId, el } from "./dom.js";
+import { byId } from "./dom.js";
 import { Form } from "./form.js";
 import { Problems } from "./problems.js";
 import { store } from "./state.js";

@@ -4,7 +4,13 @@ import { byId } from "./dom.js";
 import { store } from "./state.js";
 
 const { lang } = document.documentElement;
-const device = navigator.languages.map((tag) => new Intl.Locale(tag));
+const device = navigator.languages.flatMap((tag) => {
+  try {
+    return [new Intl.Locale(tag)];
+  } catch {
+    return []; // some systems name one that is none, such as "en-US@posix"
+  }
+});
 const region = device.find((l) => l.region)?.region;
 const own = device.find((l) => l.language === lang && l.region);
 

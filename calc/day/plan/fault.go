@@ -26,6 +26,7 @@ type Fault struct {
 	Of         Rule   // at Together: which rule to change
 	Field      string // at BadNumber and TooMany: the field's name in Day, Job, Coat and so on
 	Has, Needs int    // Needs is -1 where no change of it helps
+	AllOf      bool   // no single change helps: all the faults that say so have to be changed
 	Soft       bool   // a plan can be made all the same
 }
 

@@ -13,6 +13,7 @@ type Solver struct {
 	v     *sequence.Solver
 	end   *sequence.Solver // looks at the end of the day alone, for its bound
 	turns int
+	seed  uint64
 	m     *shop.Solver // a job shop's
 	tasks [][]Task
 }
@@ -31,10 +32,18 @@ func New(d *Day, seed uint64) (*Solver, []Fault) {
 	if !s.v.Found() {
 		return nil, diagnose(d)
 	}
-	only := *d
-	only.Aim = FinishOnly()
-	s.end = sequence.New(problem(&only), seed)
+	s.seed = seed
 	return s, tooSoon(d)
+}
+
+// forEnd is the solver for the end of the day alone.
+func (s *Solver) forEnd() *sequence.Solver {
+	if s.end == nil {
+		only := *s.d
+		only.Aim = FinishOnly()
+		s.end = sequence.New(problem(&only), s.seed)
+	}
+	return s.end
 }
 
 // endShare is how much of each turn of turn evaluations goes into the bound of the day's end.
@@ -52,12 +61,12 @@ func (s *Solver) Improve(evaluations int) bool {
 	for evaluations > 0 && !s.settled() {
 		left := turn - s.turns%turn
 		n := min(evaluations, left)
-		forEnd := left <= endShare && !s.end.Settled()
+		endNow := left <= endShare && !s.forEnd().Settled()
 		if left > endShare {
 			n = min(n, left-endShare)
 		}
-		if forEnd || s.v.Settled() {
-			s.end.Improve(n)
+		if endNow || s.v.Settled() {
+			s.forEnd().Improve(n)
 		} else if s.v.Improve(n) {
 			better = true
 		}
@@ -68,7 +77,7 @@ func (s *Solver) Improve(evaluations int) bool {
 }
 
 // settled tells that more evaluations would change nothing.
-func (s *Solver) settled() bool { return s.v.Settled() && s.end.Settled() }
+func (s *Solver) settled() bool { return s.v.Settled() && s.forEnd().Settled() }
 
 // Settled tells that more evaluations change neither the plan nor its bounds.
 func (s *Solver) Settled() bool {
@@ -92,7 +101,7 @@ func (s *Solver) Bound() Bound {
 	if s.m != nil {
 		return Bound{Cost: int(s.m.Bound()), Finish: int(s.m.Bound())}
 	}
-	return Bound{Cost: int(s.v.Bound()), Finish: int(s.end.Bound())}
+	return Bound{Cost: int(s.v.Bound()), Finish: int(s.forEnd().Bound())}
 }
 
 // Proven tells that no plan costs less than the best one.
@@ -107,6 +116,9 @@ func (s *Solver) Proven() bool {
 func (s *Solver) Evaluations() int {
 	if s.m != nil {
 		return s.m.Evaluations()
+	}
+	if s.end == nil {
+		return s.v.Evaluations()
 	}
 	return s.v.Evaluations() + s.end.Evaluations()
 }

@@ -69,56 +69,102 @@ func diagnose(d *Day) []Fault {
 	return all
 }
 
-// remedies tries each limit by itself: the least by which it has to give for a plan to exist.
+// remedies tries each limit by itself: the least by which it has to give for a plan to exist. Where none helps alone, it
+// gives them one after the other as little as will do with those to come out of the way.
 func remedies(d *Day, enough int) []Fault {
 	var all []Fault
-	try := func(f Fault, most int, set func(x *Day, to int)) {
-		with := func(to int) bool {
-			x := loosened(d)
-			set(x, to)
-			return possible(x, enough)
+	list := limits(d)
+	for i := range list {
+		if needs, ok := leastChange(d, list[i:i+1], enough); ok {
+			f := list[i].fault
+			f.Needs = needs
+			all = append(all, f)
 		}
-		if !with(most) {
-			return
-		}
-		low, high := f.Has, most // low does not do, high does
-		for step := 1; low+step < high; step *= 2 {
-			if with(low + step) {
-				high = low + step
-				break
-			}
-			low += step
-		}
-		for high-low > 1 {
-			if mid := (low + high) / 2; with(mid) {
-				high = mid
-			} else {
-				low = mid
-			}
-		}
-		f.Needs = high
-		all = append(all, f)
 	}
+	if len(all) > 0 {
+		return all
+	}
+	x := loosened(d)
+	for i := range list {
+		needs, ok := leastChange(x, list[i:], enough)
+		if !ok {
+			return nil
+		}
+		list[i].set(x, needs)
+		if f := list[i].fault; needs > f.Has {
+			f.Needs, f.AllOf = needs, true
+			all = append(all, f)
+		}
+	}
+	return all
+}
+
+// limit is a number of the day that may have to give.
+type limit struct {
+	fault Fault
+	most  int
+	set   func(d *Day, to int)
+}
+
+// leastChange finds the least that the first limit has to be, with the others out of the way; false where that does not
+// help.
+func leastChange(d *Day, list []limit, enough int) (int, bool) {
+	with := func(to int) bool {
+		x := loosened(d)
+		for i := range list {
+			list[i].set(x, list[i].most)
+		}
+		list[0].set(x, to)
+		return possible(x, enough)
+	}
+	has := list[0].fault.Has
+	if !with(list[0].most) {
+		return 0, false
+	}
+	if with(has) {
+		return has, true
+	}
+	low, high := has, list[0].most // low does not do, high does
+	for step := 1; low+step < high; step *= 2 {
+		if with(low + step) {
+			high = low + step
+			break
+		}
+		low += step
+	}
+	for high-low > 1 {
+		if mid := (low + high) / 2; with(mid) {
+			high = mid
+		} else {
+			low = mid
+		}
+	}
+	return high, true
+}
+
+// limits lists what may have to give: latest recoats, pot lives and pins.
+func limits(d *Day) []limit {
+	var all []limit
 	seen := make([]bool, len(d.Products))
 	for j := range d.Jobs {
 		for i := range d.Jobs[j].Coats {
 			c := &d.Jobs[j].Coats[i]
 			r := Ref{Job: j, Kind: Spray, Coat: i}
 			if c.Latest > 0 {
-				try(Fault{Rule: LatestRecoat, Ref: r, Product: -1, Has: c.Latest}, longest,
-					func(x *Day, to int) { x.Jobs[j].Coats[i].Latest = to })
+				all = append(all, limit{Fault{Rule: LatestRecoat, Ref: r, Product: -1, Has: c.Latest}, longest,
+					func(x *Day, to int) { x.Jobs[j].Coats[i].Latest = to }})
 			}
 			if life := d.Products[c.Product].PotLife; life > 0 && !seen[c.Product] {
 				seen[c.Product] = true
-				try(Fault{Rule: PotLife, Ref: r, Product: c.Product, Has: life}, longest,
-					func(x *Day, to int) { x.Products[c.Product].PotLife = to })
+				all = append(all, limit{Fault{Rule: PotLife, Ref: r, Product: c.Product, Has: life}, longest,
+					func(x *Day, to int) { x.Products[c.Product].PotLife = to }})
 			}
 		}
 	}
 	for i := range d.Pins {
 		if d.Pins[i].Start > 0 {
-			try(Fault{Rule: PinTime, Ref: d.Pins[i].Ref, Product: -1, Has: d.Pins[i].Start}, d.Pins[i].Start+1440,
-				func(x *Day, to int) { x.Pins[i].Start = to })
+			all = append(all, limit{Fault{Rule: PinTime, Ref: d.Pins[i].Ref, Product: -1, Has: d.Pins[i].Start}, d.Pins[i].Start + 1440,
+				func(x *Day, to int) { x.Pins[i].Start = to }})
 		}
 	}
 	return all
@@ -148,7 +194,9 @@ func tooSoon(d *Day) []Fault {
 		one.Aim = FinishOnly()
 		p := problem(&one)
 		v := sequence.New(p, 1)
-		v.Improve(2000)
+		if cost, ok := v.Cost(); !ok || int(cost) > job.Promised {
+			v.Improve(2000)
+		}
 		if b := int(v.Bound()); v.Found() && b > job.Promised {
 			all = append(all, Fault{Rule: PromisedTooSoon, Ref: Ref{Job: j}, Product: -1, Has: job.Promised, Needs: b, Soft: true})
 		}

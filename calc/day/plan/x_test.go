@@ -1,14 +1,19 @@
 package plan_test
-import ("testing";"fmt";"spraywright/calc/day/plan";"spraywright/calc/day/plan/checkplan")
-func show(d *plan.Day, p plan.Plan) {
-	fmt.Printf("%+v\n", *d)
-	for _, s := range p.Steps { fmt.Printf("%d-%d kind%d job%d coat%d prod%d cup%d painter%d place%d done%v latest%d\n", s.Start,s.End,s.Kind,s.Job,s.Coat,s.Product,s.Cup,s.Painter,s.Place,s.Done,s.Latest) }
-	fmt.Println(checkplan.Check(d,&p))
-}
-func TestShow(t *testing.T) {
-	seed := uint64(4)
-	d := checkplan.Odd(1+int(seed%6), seed)
-	s, f := plan.New(d, seed)
-	if s==nil {fmt.Println(f);return}
-	show(d, s.Best())
+import ("testing";"fmt";"os";"strconv";"syscall";"spraywright/calc/day/plan";"spraywright/calc/day/plan/checkplan")
+func cpu() float64 { var r syscall.Rusage; syscall.Getrusage(0,&r); return float64(r.Utime.Sec)+float64(r.Utime.Usec)/1e6 }
+func TestTune(t *testing.T) {
+	n,_ := strconv.Atoi(os.Getenv("N")); if n==0 {n=8}
+	for day := uint64(1); day <= 8; day++ {
+		d := checkplan.Day(n, day)
+		if os.Getenv("AIM")=="home" { d.Aim = plan.HomeEarly() }
+		fmt.Print("day ", day, ": ")
+		c0 := cpu()
+		for seed := uint64(1); seed <= 3; seed++ {
+			s, _ := plan.New(d, seed)
+			fmt.Print(" [")
+			for _, e := range []int{30000,70000,100000,200000} { s.Improve(e); b:=s.Best(); fmt.Print(b.Cost," ") }
+			fmt.Print("]")
+		}
+		fmt.Printf(" %.2fs\n", cpu()-c0)
+	}
 }

@@ -17,6 +17,7 @@ type step struct {
 	lead    int32   // mixing and the walk, right before the start
 	cost    int64
 	joined  []int // the chains that it carries on
+	left    int   // the column of a unit that the chain has been wet in and leaves with this step; 0 for none
 }
 
 // tryStep works out what appending an operation does to the times; false where it breaks a rule.
@@ -24,6 +25,7 @@ func (s *search) tryStep(st *state, l *layout, a action) bool {
 	t := &s.step
 	t.a, t.op = a, &s.p.Chains[a.chain].Ops[st.key[a.chain]]
 	t.in, t.out, t.d, t.lead, t.cost = t.in[:0], t.out[:0], st.d, 0, 0
+	t.left = s.leaves(st.key, l, a)
 	op, p := t.op, t.op.Minutes
 	t.joined = append(t.joined[:0], int(a.chain))
 	if op.Load > 0 {
@@ -48,6 +50,16 @@ func (s *search) tryStep(st *state, l *layout, a action) bool {
 		s.inPlace(st, l)
 	}
 	return s.close(l)
+}
+
+// leaves finds the unit that a chain has been wet in and leaves with a step. From then on nothing starts there before
+// the chain was dry. Nothing is lost by that: in an order by starts all that follows starts later anyway.
+func (s *search) leaves(key []byte, l *layout, a action) int {
+	unit := int(key[s.at.dry+int(a.chain)])
+	if unit == 0 || unit == int(a.unit)+1 {
+		return 0
+	}
+	return l.unit + unit - 1
 }
 
 // join adds the other chains that stand wet where a bake is to be.
@@ -80,7 +92,7 @@ func (s *search) inPlace(st *state, l *layout) {
 	op, unit := t.op, t.a.unit
 	full := false
 	if room := s.p.Room[op.Place]; room > 0 && op.Opens && st.key[s.at.home+int(t.a.chain)] == 0 {
-		full = s.standing(st.key, int(unit), true) >= room
+		full = s.standing(st.key, int(unit), true, int(t.a.chain)) >= room
 	}
 	if op.Load == 0 && !full {
 		return
@@ -93,11 +105,11 @@ func (s *search) inPlace(st *state, l *layout) {
 	}
 }
 
-// standing counts the chains that stand wet in a unit, with those that may be dry by now or without.
-func (s *search) standing(key []byte, unit int, drying bool) int {
+// standing counts the chains that stand wet in a unit, with those that may be dry by now or without; one is left out.
+func (s *search) standing(key []byte, unit int, drying bool, but int) int {
 	n := 0
 	for c := range s.p.Chains {
-		if int(key[s.at.home+c]) == unit+1 || drying && int(key[s.at.dry+c]) == unit+1 {
+		if c != but && (int(key[s.at.home+c]) == unit+1 || drying && int(key[s.at.dry+c]) == unit+1) {
 			n++
 		}
 	}

@@ -204,7 +204,7 @@ func (s *search) judge(m *state, l *layout, limit int64) bool {
 		if at == 0 {
 			done = max(done, p.Now+b.span[c][0])
 		} else {
-			done = max(done, m.d[l.last[c]]+b.rest[c][at])
+			done = max(done, m.d[l.last[c]]+p.Chains[c].Ops[at].After+b.span[c][at])
 		}
 		finish = max(finish, done)
 		if s.promised[c] && done > p.Chains[c].Due {

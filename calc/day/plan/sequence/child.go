@@ -11,7 +11,7 @@ func (s *search) follow(st *state, l *layout) {
 	t, m := &s.step, &s.made
 	m.key = append(m.key[:0], st.key...)
 	m.cost = st.cost + t.cost
-	m.last, m.start = t.a, t.from[0]-t.op.Minutes
+	m.last, m.left = t.a, int8(max(0, t.left-l.unit+1))
 	for _, c := range t.joined {
 		s.advance(m.key, c)
 	}
@@ -21,7 +21,8 @@ func (s *search) follow(st *state, l *layout) {
 	s.sources(st, l)
 	s.fill(st, l)
 	if s.commutes {
-		m.key[s.at.last], m.key[s.at.last+1], m.key[s.at.last+2] = byte(t.a.chain+1), byte(t.a.painter+1), byte(t.a.unit+1)
+		k := m.key[s.at.last:]
+		k[0], k[1], k[2], k[3] = byte(t.a.chain+1), byte(t.a.painter+1), byte(t.a.unit+1), byte(m.left)
 	}
 	m.hash = hashOf(m.key)
 }
@@ -185,6 +186,11 @@ func (s *search) fill(st *state, l *layout) {
 		reach, base := s.reach(r, l)
 		for _, v := range s.col {
 			m.d = append(m.d, s.path(reach, base, v))
+		}
+		if c := int(t.a.chain); t.left > 0 {
+			dry := s.path(reach, base, int(l.dry[c])) + s.p.Chains[c].Ops[st.key[c]-1].Dry
+			unit := len(m.d) - len(s.col) + t.left
+			m.d[unit] = max(m.d[unit], tidy(dry))
 		}
 		m.d = append(m.d, max(s.path(reach, base, l.end), tidy(reach+done)))
 		for _, v := range s.lateFrom {

@@ -62,7 +62,7 @@ func (ps *pass) reset(from *state, width int, limit int64) {
 	}
 	m := &ps.s.made
 	m.key, m.d = append(m.key[:0], from.key...), append(m.d[:0], from.d...)
-	m.late, m.cost, m.bound, m.ptr, m.last, m.start = m.late[:0], from.cost, 0, 0, action{chain: -1}, -1
+	m.late, m.cost, m.bound, m.ptr, m.last, m.left = m.late[:0], from.cost, 0, 0, action{chain: -1}, 0
 	m.hash = hashOf(m.key)
 	ps.s.arrange(&ps.s.child, m.key, 0)
 	ps.keep(&ps.layers[ps.at], -1)
@@ -244,7 +244,10 @@ func (ps *pass) expandChain(st *state, c int, ptr int32) {
 // swapped tells that the step and the one before do not touch each other and that their other order is tried too.
 func (ps *pass) swapped(st *state, a action) bool {
 	b := st.last
-	return ps.strict && a.chain < b.chain && (a.unit < 0 || a.unit != b.unit) && (a.painter < 0 || a.painter != b.painter)
+	if !ps.strict || a.chain >= b.chain || a.painter >= 0 && a.painter == b.painter {
+		return false
+	}
+	return a.unit < 0 || a.unit != b.unit && a.unit+1 != st.left && int(b.unit+1) != int(st.key[ps.s.at.dry+int(a.chain)])
 }
 
 // keep puts s.made into a layer, unless a state there is as good; states that are no better than it go.

@@ -32,6 +32,7 @@ type schedule struct {
 	unit     []int
 	chain    []int
 	dry      []int
+	after    [][]wait     // of each unit: what nothing there may start before; see leaves
 	mixed    [slots]int32 // from the start of mixing to the end of the cup's first operation
 	cupFirst [slots]int
 	cupNo    [slots]int
@@ -48,6 +49,7 @@ func (s *search) schedule(steps []action) []Placed {
 	}
 	c.painter, c.unit = fill(s.p.Painters), fill(s.units)
 	c.chain, c.dry = fill(len(s.p.Chains)), fill(len(s.p.Chains))
+	c.after = make([][]wait, s.units)
 	c.facts()
 	for _, a := range steps {
 		c.add(a)
@@ -131,6 +133,9 @@ func (c *schedule) add(a action) {
 	if a.unit >= 0 {
 		pl.Unit = int(a.unit) - s.firstUnit[op.Place]
 		c.wait(c.unit[a.unit], at, p)
+		for _, w := range c.after[a.unit] {
+			c.wait(w.from, at, w.w+p)
+		}
 		c.standing(a, op, at)
 		c.unit[a.unit] = at
 	}
@@ -141,6 +146,9 @@ func (c *schedule) add(a action) {
 			c.wait(at, at+i, 0)
 			c.wait(at+i, at, 0)
 		}
+	}
+	if old := int(c.key[s.at.dry+int(a.chain)]) - 1; old >= 0 && old != int(a.unit) {
+		c.after[old] = append(c.after[old], wait{from: c.dry[a.chain], w: s.p.Chains[a.chain].Ops[c.key[a.chain]-1].Dry})
 	}
 	for i, j := range t.joined {
 		s.advance(c.key, j)
@@ -159,7 +167,7 @@ func (c *schedule) standing(a action, op *Op, at int) {
 	s := c.s
 	full := false
 	if room := s.p.Room[op.Place]; room > 0 && op.Opens && c.key[s.at.home+int(a.chain)] == 0 {
-		full = s.standing(c.key, int(a.unit), true) >= room
+		full = s.standing(c.key, int(a.unit), true, int(a.chain)) >= room
 	}
 	for j := range s.p.Chains {
 		if (op.Load > 0 || full) && int8(c.key[s.at.dry+j]) == a.unit+1 {

@@ -122,7 +122,7 @@ func (s *search) choices(st *state, l *layout, c int) {
 func (s *search) free(st *state, l *layout, op *Op, c, v int) bool {
 	if op.Load == 0 {
 		room := s.p.Room[op.Place]
-		return room == 0 || !op.Opens || st.key[s.at.home+c] > 0 || s.standing(st.key, v, false) < room
+		return room == 0 || !op.Opens || st.key[s.at.home+c] > 0 || s.standing(st.key, v, false, c) < room
 	}
 	wet := st.key[s.at.home+c] > 0
 	for j := range s.p.Chains {
@@ -241,7 +241,7 @@ func (s *search) sameUnit(st *state, l *layout, first, v int) bool {
 
 // idle tells that nothing but its last operation's end binds a unit, and that nothing is pinned to a unit.
 func (s *search) idle(key []byte, v int) bool {
-	if s.bounds.pinned || s.standing(key, v, true) > 0 {
+	if s.bounds.pinned || s.standing(key, v, true, -1) > 0 {
 		return false
 	}
 	for u := 0; u < s.p.Painters; u++ {

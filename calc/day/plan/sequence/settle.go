@@ -20,7 +20,7 @@ func (s *search) level(m *state, l *layout) {
 		for c := range s.p.Chains {
 			if i := l.last[c]; i >= 0 {
 				s.levelChain(m, l, row, c)
-				row[l.end] = max(row[l.end], tidy(row[i]+s.bounds.rest[c][m.key[c]]))
+				row[l.end] = max(row[l.end], tidy(row[i]+s.p.Chains[c].Ops[m.key[c]].After+s.bounds.span[c][m.key[c]]))
 			}
 		}
 	}

@@ -45,15 +45,12 @@ func New(p *Problem, seed uint64) *Solver {
 
 // rootBound is the bound before anything is decided.
 func (v *Solver) rootBound() {
-	m := &v.s.made
-	*m = *v.root
+	m := *v.root
 	v.s.arrange(&v.s.child, m.key, 0)
-	if !v.s.judge(m, &v.s.child, huge) {
-		v.bound = huge
-		return
+	v.bound = huge
+	if v.s.judge(&m, &v.s.child, huge) {
+		v.bound = m.bound
 	}
-	v.bound = m.bound
-	v.s.made = state{}
 }
 
 // oneByOne tries whole chains in the order of promises.

@@ -17,7 +17,7 @@ type state struct {
 	past    int32   // the last step's place in the history
 	ptr     int32   // how much of a frozen order is done
 	last    action  // the last step
-	start   int32   // and when it started, as things stood then
+	left    int8    // the unit+1 that it left, see leaves; 0 for none
 	next    int32   // the next key's first state in the hash table, -1 for none
 	hash    uint32
 	chained bool  // it is the first of its key
@@ -45,7 +45,7 @@ func keysFor(chains, painters, cups int) keys {
 	k := keys{home: chains, cup: 2 * chains, dry: 3 * chains, painter: 4 * chains}
 	k.cups = k.painter + 4*painters
 	k.last = k.cups + 5*cups
-	k.size = k.last + 3
+	k.size = k.last + 4
 	return k
 }
 
