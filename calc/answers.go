@@ -51,6 +51,7 @@ func (w *Working) Tell(out Output, t Text) {
 type Cell struct {
 	Num   Num
 	Text  *Text
+	unit  unit.Unit // that it is always shown in; none for the reader's
 	timer *Timer
 }
 
@@ -58,6 +59,11 @@ type Cell struct {
 //
 //go:noinline
 func Of(n Num) Cell { return Cell{Num: n} }
+
+// In has a number shown in one unit, whatever the reader's: what a scale shows is in the scale's own.
+//
+//go:noinline
+func (c Cell) In(u unit.Unit) Cell { c.unit = u; return c }
 
 // Told is a cell holding words.
 //
@@ -72,6 +78,9 @@ func (w *Working) List(out Output, cells ...Cell) {
 			row[i] = figure{text: w.voice.say(*c.Text), steps: stepsOf(c.Text.Args)}
 		} else {
 			row[i] = w.figure(out.Columns[i], c.Num)
+			if c.unit != 0 {
+				row[i].unit = c.unit
+			}
 		}
 		row[i].timer = c.timer
 	}

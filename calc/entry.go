@@ -48,6 +48,16 @@ func (e *Entry) Given(in Input) Num {
 	return a.entered
 }
 
+// UnitOf is the unit that an input was typed in; its own where nothing was.
+//
+//go:noinline
+func (e *Entry) UnitOf(in Input) unit.Unit {
+	if u := e.answers[in.Key].unit; u != 0 {
+		return u
+	}
+	return in.Unit
+}
+
 // Picked is the key of the choice made, or blank where the input is not asked.
 //
 //go:noinline

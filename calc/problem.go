@@ -51,3 +51,14 @@ func (ps Problems) at(place string) bool {
 	}
 	return false
 }
+
+// wrong counts the problems with what was entered, without what is still missing.
+func (ps Problems) wrong() int {
+	n := 0
+	for _, p := range ps {
+		if p.Code != Missing {
+			n++
+		}
+	}
+	return n
+}

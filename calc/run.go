@@ -67,6 +67,9 @@ func (c *Calculator) answer(report *Report, w *Working, form Form) {
 			report.Figures = append(report.Figures, f)
 		}
 	}
+	if n := w.problems.wrong(); n > 0 && len(w.verdict) > 0 {
+		w.Judge(Wait, Say("Not all of this is worked out: {n} to put right", N(float64(n), unit.One).To(0, "n")), Say("Put right what the form marks; what rests on it is left out here"))
+	}
 	for _, level := range gravest {
 		for _, r := range w.verdict {
 			if r.Level == level {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"spraywright/calc"
+	"spraywright/calc/field"
 	"spraywright/calc/mixing"
 )
 
@@ -25,10 +26,11 @@ func (j *job) pour(c *coat) {
 		if c.twoPack {
 			names = twoPackParts
 		}
+		scale := j.UnitOf(field.ScaleStep)
 		components, _ := mixing.Components(j.Working, c.ratio, c.byWeight, c.densities, c.cups[i].volume)
 		for k, comp := range components {
-			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(comp.Mass),
-				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)))
+			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(comp.Mass).In(scale),
+				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)).In(scale))
 		}
 		j.label(c, i, n)
 		i = n

@@ -65,8 +65,9 @@ func mix(w *calc.Working) {
 			return
 		}
 	}
+	scale := w.UnitOf(scaleStep)
 	for i, c := range cs {
-		w.List(components, name(i), calc.Of(c.Volume), calc.Of(c.Mass), calc.Of(Rounded(w, c.Reading, step)))
+		w.List(components, name(i), calc.Of(c.Volume), calc.Of(c.Mass).In(scale), calc.Of(Rounded(w, c.Reading, step)).In(scale))
 	}
 	if !mixed.Given() {
 		mixed = MixDensity(w, parts, byWeight, rho)

@@ -44,7 +44,7 @@ func TestATimerStartsFromAnAnswerAndStands(t *testing.T) {
 	assert.InDelta(t, before-120, leftSeconds(p, ".strip-count"), 30, "a reload has stopped the clock")
 	p.visit("timers.html")
 	p.waitIn("#timers", "Flash-off")
-	p.has("#timers", "Not before", "Flashed off by", "Mixed at", "Stop when it thickens")
+	p.has("#timers", "Not before", "Flashed off by", "Mixed at", "If it thickens sooner")
 	assert.Regexp(t, `, (one cup|cup 1)`, evaluate[string](p, `[...document.querySelectorAll(".timer-name")].map((e) => e.value).join("; ")`), "the cup is not named")
 	evaluate[bool](p, `(document.querySelector(".timer-name").focus(), document.activeElement.select(), true)`)
 	p.keys("Lids")

@@ -19,22 +19,26 @@ export function open(main) {
   const core = new Core(main.dataset.core), card = new Card(), unit = byId("gauge-unit");
   const form = new Form(byId("form"), () => changed());
   let readings = []; // { text, unit }, in order
-  let asking = false, again = false, told = false;
+  let asking = false, again = false, told = false, chosen = false;
 
   function load(values) {
     const rows = [...new Set([...values.keys()].filter((key) => key.startsWith(table)).map((key) => key.split(".")[1]))].filter((n) => n !== column);
     const whole = values.get(`${table}${column}.unit`) ?? "";
     readings = rows.sort((a, b) => a - b).map((n) => ({ text: values.get(`${table}${n}.${column}`) ?? "", unit: values.get(`${table}${n}.${column}.unit`) ?? whole })).filter((r) => r.text);
     form.values = new Map([...values].filter(([key]) => !key.startsWith(table)));
-    unit.value = readings.at(-1)?.unit || store.get("gauge-unit") || (store.get("units") === "us" ? unit.dataset.us : unit.dataset.own);
     form.show();
+    unit.value = readings.at(-1)?.unit || specified().value;
     byId("gauge-given").open = !form.values.has("dry_film");
     changed();
   }
 
   const values = () => new Map([...form.values, ...readings.flatMap((r, i) => [[`${table}${i + 1}.${column}`, r.text], ...(r.unit ? [[`${table}${i + 1}.${column}.unit`, r.unit]] : [])])]);
 
+  // Readings are keyed in the unit of the film specified, unless another is chosen for them.
+  const specified = () => byId("form").querySelector('select.unit[data-of="dry_film"]');
+
   function changed() {
+    if (readings.length === 0 && !chosen) unit.value = specified().value;
     const text = write(values());
     if (!store.set(kept, text) && !told) {
       told = true;
@@ -78,7 +82,7 @@ export function open(main) {
   // What is specified, in the words of the form.
   function spec() {
     const film = byId("f-dry_film"), rule = byId("form").querySelector('[name="gauge_rule"]:checked')?.nextElementSibling ?? byId("f-gauge_rule")?.selectedOptions[0];
-    const symbol = byId("form").querySelector('select.unit[data-of="dry_film"]')?.selectedOptions[0].textContent ?? "";
+    const symbol = specified().selectedOptions[0].textContent ?? "";
     return film.value.trim() ? say("{film}, {rule}", { film: `${film.value.trim()}\u202f${symbol}`, rule: rule?.textContent ?? "" }) : "";
   }
 
@@ -104,13 +108,14 @@ export function open(main) {
   function add(texts) {
     const room = most - readings.length;
     if (texts.length > room) notify(say("The bench holds {most} readings. Start again for another area.", { most }));
+    byId("gauge-given").open = false; // the verdict needs the room
     readings.push(...texts.slice(0, room).map((text) => ({ text, unit: unit.value === unit.dataset.own ? "" : unit.value })));
     if (texts.length > 0) changed();
   }
 
   new Pad(main, { add, undo: () => readings.length > 0 && takeOut(readings.length - 1) });
   unit.addEventListener("change", () => {
-    store.set("gauge-unit", unit.value);
+    chosen = true;
     changed(); // answers are in the unit of the readings
   });
   offerSharing(byId("gauge-share"), values);

@@ -21,7 +21,7 @@ export function offerLogging(main) {
     logging = true; // two quick taps are one mix
     try {
       const { logOne } = await import("./log-tap.js");
-      await logOne(answer, Number(button.dataset.log), button.dataset.first === "change");
+      if (await logOne(answer, Number(button.dataset.log), button.dataset.first === "change")) count(button.parentElement);
     } finally {
       logging = false;
     }
@@ -29,6 +29,13 @@ export function offerLogging(main) {
   if (main.dataset.calculator !== "mix-record") return;
   const linked = arrivedByLink("mix-record"); // before the page takes the link for its own
   import("./log-editor.js").then(({ editEntries }) => editEntries(main, linked, answer));
+}
+
+// Beside the button, where the thumb is, stands how often it has logged.
+function count(tools) {
+  const times = tools.querySelector(".logged") ?? tools.appendChild(el("b", { class: "logged", role: "status" }));
+  times.dataset.times = String(Number(times.dataset.times ?? 0) + 1);
+  times.textContent = say("Logged here: {n}", { n: times.dataset.times });
 }
 
 // The card draws its lists anew, so the buttons are put back after each answer.

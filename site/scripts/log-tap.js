@@ -6,7 +6,7 @@ import { notify } from "./notices.js";
 import { write } from "./state.js";
 import { say } from "./words.js";
 
-/** Logs the nth mix of an answer at once, or goes to the page on which it can be changed first. */
+/** Logs the nth mix of an answer at once, or goes to the page on which it can be changed first. Says whether it was logged. */
 export async function logOne(answer, n, changeFirst) {
   const mix = mixesOf(answer)[n];
   if (!mix) return;
@@ -21,6 +21,7 @@ export async function logOne(answer, n, changeFirst) {
   if (checked.wrong) return edit(write(values)); // its page says what is missing
   const entry = await keep(checked.form);
   if (entry) told(entry, checked.report, checked.form.get("product"));
+  return Boolean(entry);
 }
 
 // What was logged, in the core's words, with ways to change it and to take it out again.

@@ -1,9 +1,11 @@
 // Lays the answer out for paper: verdict, what it rests on, every figure and list in few lines, and the QR code.
 import { byId, el } from "./dom.js";
+import { sentence } from "./problems.js";
 import { codePicture } from "./share-code.js";
 import { say } from "./words.js";
 
 const mostColumns = 12; // that stand side by side across the page
+const mostProblems = 8; // that are written out
 const longCell = 14; // characters; longer cells are written beneath the table
 
 /** Fills the sheet. code is the picture of the QR code, where it has been drawn. */
@@ -18,7 +20,7 @@ export function lay({ id, report }, code) {
     ...(code ? [el("figure", { class: "paper-code" }, codePicture(code), el("figcaption", {}, say("Scan to open this form")))] : []),
     ...head(dataSheet),
     ...(dataSheet ? groups() : [
-      verdict(), ...(first ? [el("p", { class: "paper-caution" }, first)] : []),
+      ...incomplete(report.problems), verdict(), ...(first ? [el("p", { class: "paper-caution" }, first)] : []),
       el("div", { id: "paper-given" }, ...[...document.querySelectorAll("#form .place")].flatMap((place) => given(place, report.rows))),
       figures(report.figures),
       ...lists("pour").map((l) => pour(l, report.lists.find(({ key }) => key === "labels"))), ...tables(lists("")), ...lists("clock").map(clock),
@@ -50,12 +52,19 @@ function verdict() {
   return rulings;
 }
 
+// A card whose form lacks something, or has something wrong, says so before all else.
+function incomplete(problems) {
+  if (problems.length === 0) return [];
+  return [el("div", { class: "paper-incomplete" }, el("b", {}, say("Not complete: {n} to fill in or put right", { n: problems.length })),
+    ...problems.slice(0, mostProblems).map((p) => el("p", {}, (p.row ? p.row + ": " : "") + sentence(p))))];
+}
+
 // Fields as a person would say them: "Air temperature 29 °C". Blank ones, and those that stand as they were at first,
 // are passed over.
 function given(place, rows) {
   const sentences = [...place.querySelectorAll("[data-table]")].flatMap((t) => rows.filter((r) => r.row.startsWith(t.dataset.table + ".")));
   const readings = fieldsOf(place).map((f) => [f.dataset.label, entered(f, true)]).filter(([, said]) => said).map((pair) => pair.join(" "));
-  const all = sentences.map((r, i) => `${i + 1}. ${r.text}`).concat(readings);
+  const all = sentences.map((r) => `${r.row.split(".").pop()}. ${r.text}`).concat(readings); // numbered as in the form
   return all.length > 0 ? [el("p", {}, el("b", {}, place.dataset.name ?? say("Given")), " ", all.join("; "))] : [];
 }
 

@@ -38,7 +38,7 @@ function flash(t, now, over, passed) {
 function pot(t, now, over) {
   if (over) return { level: "stop", text: say("Past its pot life: do not spray it. Dispose of it as your local code says, and clean the gun now.") };
   if (nextMark(t, now).at - now <= soon) return { level: "wait", text: say("Finish the coat at hand and mix afresh for the next.") };
-  return { level: "go", text: say("Stop when it thickens, whatever the clock says.") };
+  return { level: "go", text: say("Inside its pot life. If it thickens sooner, do not spray it.") };
 }
 
 function recoat(t, now, over, passed) {

@@ -35,7 +35,7 @@ const widest = 1 << 18
 // pins or a chain by itself forbid it.
 func New(p *Problem, seed uint64) *Solver {
 	clip(p)
-	v := &Solver{p: p, s: newSearch(p), rand: random(seed), cost: huge, least: 2, most: 3, narrow: 32, patience: 20}
+	v := &Solver{p: p, s: newSearch(p), rand: random(seed), cost: huge, least: Tune[0], most: Tune[1], narrow: Tune[2], patience: Tune[3]}
 	v.ps = newPass(v.s)
 	v.root = v.s.begin()
 	v.rootBound()
@@ -341,3 +341,4 @@ func (r *random) next() uint64 {
 
 // below is a number from 0 to n-1. n is far below 2^32, so that the remainder's bias does not matter.
 func (r *random) below(n int) int { return int(r.next() >> 32 * uint64(n) >> 32) }
+var Tune = [4]int{2,3,32,20}
