@@ -90,10 +90,12 @@ func TestEveryPageIsAccessible(t *testing.T) {
 	program := checker(t)
 	p := open(t, s, "", phone)
 	for _, name := range everyPage(t) {
+		if strings.Contains(name, "/") && !slices.Contains(fewPages, name) {
+			continue // built from the same templates
+		}
 		p.visit(name)
 		p.waitUntil(name+" is loaded", isLoaded)
 		p.axe(program, name)
-		// An answer is built the same way in every language.
 		if !strings.Contains(name, "/") && evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
 			fillIn(p)
 			p.axe(program, name+" answered")
@@ -170,6 +172,9 @@ func TestEveryPageGrows(t *testing.T) {
 	s := serve(t)
 	p := open(t, s, "", narrow)
 	for _, name := range everyPage(t) {
+		if !strings.Contains(name, "/") {
+			continue // the same page in Spanish has the longer words
+		}
 		for _, way := range []string{"text", "zoom"} {
 			width := narrow.width
 			if way == "zoom" {
