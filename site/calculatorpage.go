@@ -49,9 +49,12 @@ func (p calculatorPage) CardTitle() calc.Phrase {
 func newCalculatorPage(t tongue, c *calc.Calculator, testdata fs.FS) (calculatorPage, error) {
 	p := calculatorPage{Calculator: c, Form: formPlaces(c), Card: cardPlaces(c)}
 	form, err := demoForm(testdata, c.ID)
-	call := calc.Phrase("Try the demo job (invented)")
+	call := calc.Phrase("Fill in an example")
+	if c.ID == front {
+		call = "Try the demo job (invented)"
+	}
 	if errors.Is(err, fs.ErrNotExist) {
-		form, call, err = c.ExampleForm(), "Fill in an example", nil
+		form, err = c.ExampleForm(), nil
 	}
 	if err != nil {
 		return p, err

@@ -2,24 +2,25 @@ package sequence
 
 // Solver improves a plan for as long as it is asked to. Equal problems, seeds and evaluations give equal plans.
 type Solver struct {
-	p                             *Problem
-	s                             *search
-	ps                            *pass
-	root                          *state
-	rand                          random
-	steps                         []action
-	cost                          int64 // of the best plan; huge without one
-	bound                         int64 // no plan costs less
-	width                         int   // of the last free sweep
-	kind                          int   // what the running pass is for
-	running                       bool
-	stale                         int // neighbourhoods since the last better plan
-	spent                         [2]int
-	least, most, narrow, patience int
-	cur                           []action // the plan that is being repaired
-	curCost                       int64
-	kicked                        bool
-	exhausted                     bool
+	p         *Problem
+	s         *search
+	ps        *pass
+	root      *state
+	rand      random
+	steps     []action
+	cost      int64 // of the best plan; huge without one
+	bound     int64 // no plan costs less
+	width     int   // of the last free sweep
+	kind      int   // what the running pass is for
+	running   bool
+	stale     int // neighbourhoods since the last better plan
+	spent     [2]int
+	patience  int
+	cur       []action // the plan that is being repaired
+	curCost   int64
+	fails     int
+	kicked    bool
+	exhausted bool
 }
 
 // What a pass is for.
@@ -35,7 +36,7 @@ const widest = 1 << 18
 // pins or a chain by itself forbid it.
 func New(p *Problem, seed uint64) *Solver {
 	clip(p)
-	v := &Solver{p: p, s: newSearch(p), rand: random(seed), cost: huge, least: Tune[0], most: Tune[1], narrow: Tune[2], patience: Tune[3]}
+	v := &Solver{p: p, s: newSearch(p), rand: random(seed), cost: huge, patience: 20}
 	v.ps = newPass(v.s)
 	v.root = v.s.begin()
 	v.rootBound()
@@ -219,7 +220,7 @@ func (v *Solver) Improve(evaluations int) bool {
 func (v *Solver) next() {
 	v.running = true
 	n := len(v.p.Chains)
-	wide := v.width < 32 || n <= 5 || v.spent[sweep] < v.spent[repair]/2
+	wide := v.width < 32 || n <= 5 || v.spent[sweep] < v.spent[repair]/v.sweepPart()
 	if v.steps == nil || v.width < widest && wide || n < 3 {
 		v.kind = sweep
 		v.width = max(8, v.width*4)
@@ -233,6 +234,14 @@ func (v *Solver) next() {
 		v.cur, v.curCost = v.steps, v.cost
 	}
 	v.neighbourhood()
+}
+
+// sweepPart is how many times as much goes into repairs as into sweeps.
+func (v *Solver) sweepPart() int {
+	if len(v.p.Chains) <= 6 {
+		return 2
+	}
+	return Tune[2]
 }
 
 // finish takes what a pass found. A sweep that let no state go is a proof.
@@ -259,9 +268,11 @@ func (v *Solver) repaired() bool {
 	kicked := v.kicked
 	v.kicked = false
 	v.stale++
+	v.fails++
 	if v.ps.best < 0 {
 		return false
 	}
+	v.fails = v.fails * Tune[3] / 4
 	v.cur, v.curCost = v.ps.steps(), v.ps.limit
 	if !kicked {
 		v.stale = min(v.stale, v.patience)
@@ -278,8 +289,8 @@ func (v *Solver) repaired() bool {
 func (v *Solver) neighbourhood() {
 	n := len(v.p.Chains)
 	free := make([]bool, n)
-	k := v.least + v.rand.below(v.most-v.least+1)
-	limit, width := v.curCost, v.narrow
+	k := min(1+v.fails/Tune[0], Tune[1])
+	limit, width := v.curCost, 8+8*k
 	v.s.stretch = int32(100 + 20*v.rand.below(5))
 	switch {
 	case v.stale >= v.patience*3:
@@ -341,4 +352,5 @@ func (r *random) next() uint64 {
 
 // below is a number from 0 to n-1. n is far below 2^32, so that the remainder's bias does not matter.
 func (r *random) below(n int) int { return int(r.next() >> 32 * uint64(n) >> 32) }
-var Tune = [4]int{2,3,32,20}
+
+var Tune = [4]int{8, 3, 8, 0}
