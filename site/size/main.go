@@ -17,6 +17,7 @@ import (
 	"os/exec"
 	"path"
 	"path/filepath"
+	"strings"
 	"text/tabwriter"
 
 	"github.com/andybalholm/brotli"
@@ -90,10 +91,14 @@ func weigh(dist, empty string) ([]row, error) {
 		}
 		rows = append(rows, row{file, true, s})
 	}
+	front, err := os.ReadFile(filepath.Join(dist, "index.html"))
+	if err != nil {
+		return nil, err
+	}
 	for _, part := range []struct {
 		name   string
 		counts func(file string) bool
-	}{{"front page", onFrontPage}, {"all kept offline", func(string) bool { return true }}} {
+	}{{"front page", onFrontPage(string(front))}, {"all kept offline", func(string) bool { return true }}} {
 		total, files, err := measureAll(dist, part.counts)
 		if err != nil {
 			return nil, err
@@ -103,13 +108,16 @@ func weigh(dist, empty string) ([]row, error) {
 	return rows, nil
 }
 
-// onFrontPage reports whether the page that the site opens on loads a file before it answers.
-func onFrontPage(file string) bool {
-	switch path.Ext(file) {
-	case ".js", ".css", ".svg", ".webmanifest":
-		return true
+// onFrontPage reports whether the page that the site opens on, whose text this is, loads a file before it answers: what it
+// names, and what starts its core. What is loaded when it is first used, such as the timers, is not named.
+func onFrontPage(page string) func(file string) bool {
+	return func(file string) bool {
+		switch file {
+		case "index.html", "wasm_exec.js", "scripts/core-worker.js", "scripts/engine.js", menu.Job().Name + ".wasm":
+			return true
+		}
+		return strings.Contains(page, `="`+file+`"`) && path.Ext(file) != ".png" && path.Ext(file) != ".html"
 	}
-	return file == "index.html" || file == menu.Job().Name+".wasm"
 }
 
 // measureAll adds up the files of a built site that count.

@@ -3,7 +3,7 @@ import ("testing";"fmt";"syscall";"spraywright/calc/day/plan";"spraywright/calc/
 func cpu() float64 { var r syscall.Rusage; syscall.Getrusage(0,&r); return float64(r.Utime.Sec)+float64(r.Utime.Usec)/1e6 }
 var known = [2][9]int{{0,191087,5992,6171,5533,76812,5925,325402,342785},{0,10477,5992,6171,5498,8187,5925,13762,13505}}
 func TestTune(t *testing.T) {
-	for _, cfg := range [][4]int{{8,3,8,0},{8,3,8,2},{16,4,8,2},{4,3,8,2},{8,3,2,2}} {
+	for _, cfg := range [][4]int{{3,4,16,2},{6,4,16,3},{4,3,32,2},{4,4,16,1}} {
 	sequence.Tune = cfg
 	c0 := cpu()
 	var sum [3]float64; var over [3]int
