@@ -19,7 +19,7 @@ const most = 30 * time.Second
 
 func main() {
 	parts := map[string]func(){
-		"first": firstPlans, "shops": shops, "proofs": func() { proofs(4, 12); proofs(5, 6) },
+		"first": firstPlans, "rate": rate, "shops": shops, "proofs": func() { proofs(4, 12); proofs(5, 6) },
 		"quality": func() { quality(8, 6) }, "long": func() { long(20); long(30) },
 	}
 	names := os.Args[1:]
