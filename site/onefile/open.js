@@ -82,6 +82,7 @@ async function open() {
   root.classList.add("in-one-file");
   document.title = title;
   document.body.replaceChildren(...elementsOf(page));
+  for (const e of document.querySelectorAll(".online")) e.remove(); // there is no file beside this one
   rewriteAll(document.body, page, pages);
   follow(page, pages);
   await import("../scripts/app.js");
