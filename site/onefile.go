@@ -63,15 +63,19 @@ func addOneFile(site bundle) error {
 	if err != nil {
 		return err
 	}
-	theme, style := string(site["scripts/theme.js"]), string(site["site.css"])
+	theme, err := oneFileAssets.ReadFile("onefile/theme.js")
+	if err != nil {
+		return err
+	}
+	style := string(site["site.css"])
 	t, err := template.ParseFS(oneFileAssets, "onefile/page.html")
 	if err != nil {
 		return err
 	}
 	var b bytes.Buffer
 	err = t.Execute(&b, map[string]any{
-		"Site": siteName, "Policy": oneFilePolicy([]string{theme, script}, style), "Icon": base64.StdEncoding.EncodeToString(site["mark.svg"]),
-		"Style": style, "Theme": theme, "Script": script, "Worker": worker, "Pages": pages, "Core": core, "Words": words, "Notes": notes,
+		"Site": siteName, "Policy": oneFilePolicy([]string{string(theme), script}, style), "Icon": base64.StdEncoding.EncodeToString(site["mark.svg"]),
+		"Style": style, "Theme": string(theme), "Script": script, "Worker": worker, "Pages": pages, "Core": core, "Words": words, "Notes": notes,
 	})
 	site[oneFile] = b.Bytes()
 	return err

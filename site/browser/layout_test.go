@@ -58,7 +58,8 @@ func TestEveryTextStandsOutFromItsGround(t *testing.T) {
 	}
 	assert.Equal(t, "booth", evaluate[string](p, `localStorage.getItem("spraywright:theme")`))
 	p.visit("menu.html")
-	assert.Equal(t, "booth", evaluate[string](p, `document.documentElement.dataset.theme`), "the look is not kept")
+	p.waitUntil("the look is kept", `document.documentElement?.dataset.theme === "booth" && document.readyState === "complete"`)
+	p.waitFor("All calculators")
 	assert.Empty(t, evaluate[[]string](p, faint))
 }
 

@@ -3,6 +3,7 @@ package browser
 import (
 	"context"
 	"encoding/json"
+	"errors"
 	"slices"
 	"strings"
 	"sync"
@@ -116,11 +117,24 @@ func (p *tab) visit(path string) { p.t.Helper(); p.do(chromedp.Navigate(p.server
 // with keys and clicks.
 func evaluate[T any](p *tab, script string) T {
 	p.t.Helper()
-	ctx, cancel := context.WithTimeout(p.ctx, patience)
-	defer cancel()
-	x, err := chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	x, err := ask[T](p, script)
 	require.NoError(p.t, err, script)
 	return x
+}
+
+// ask runs a script in the page. Now and then the browser never answers on a page that it has just come to: then it is
+// asked once more.
+func ask[T any](p *tab, script string) (T, error) {
+	ctx, cancel := context.WithTimeout(p.ctx, patience/2)
+	defer cancel()
+	x, err := chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	if !errors.Is(err, context.DeadlineExceeded) {
+		return x, err
+	}
+	p.t.Logf("asked again: %.80s", script)
+	again, stop := context.WithTimeout(p.ctx, patience)
+	defer stop()
+	return chromedp.Run(again, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
 }
 
 // enter types text into the box of a form's key, in place of what is there, and leaves the box.
@@ -180,9 +194,7 @@ func (p *tab) waitUntil(what, script string) {
 // holds reports whether a script gives true. On a page that is just being left it does not.
 func (p *tab) holds(script string) bool {
 	p.t.Helper()
-	ctx, cancel := context.WithTimeout(p.ctx, patience)
-	defer cancel()
-	yes, err := chromedp.Run(ctx, chromedp.Evaluate[bool](script, chromedp.EvalAwaitPromise))
+	yes, err := ask[bool](p, script)
 	if err != nil && strings.Contains(err.Error(), "Inspected target navigated") {
 		return false
 	}

@@ -1,6 +1,7 @@
 // Opens the site that is one file: unpacks the page that the address names, puts it into the document, and starts the
 // site's own scripts on it. Another page is another start, so that the scripts find things as on a site of many files.
 import { formText, fragment, isAddress, leave, named, pageKey, within } from "./address.js";
+import { chosen } from "./chosen.js";
 import { canUnpack } from "./packed.js";
 import { elementsOf, openPages } from "./trusted.js";
 
@@ -57,21 +58,16 @@ function follow(page, pages) {
 }
 
 // Who has chosen a language gets every page in it, as theme.js does on a site of many files.
-function inChosenLanguage(page, pages) {
-  let chosen = "";
-  try {
-    chosen = localStorage.getItem("spraywright:language") ?? "";
-  } catch {
-    // No storage: nothing was chosen.
-  }
-  const plain = page.replace(/^[a-z]{2}\//, ""), other = chosen === "en" ? plain : `${chosen}/${plain}`;
-  return chosen && other in pages ? other : page;
+function inLanguage(language, page, pages) {
+  const plain = page.replace(/^[a-z]{2}\//, ""), other = language === "en" ? plain : `${language}/${plain}`;
+  return language && other in pages ? other : page;
 }
 
 async function open() {
-  const pages = await openPages();
+  const [pages, { theme, language }] = await Promise.all([openPages(), chosen()]);
+  if (theme) root.dataset.theme = theme;
   const { page: asked, place, search } = named();
-  const page = inChosenLanguage(asked in pages ? asked : "menu", pages);
+  const page = inLanguage(language, asked in pages ? asked : "menu", pages);
   if (asked in pages && page !== asked) {
     const after = fragment(page + (place && ":" + place) + (search && "?" + search), formText());
     history.replaceState(null, "", "#" + after);
