@@ -85,22 +85,43 @@ func TestTheCheckerFindsWhatIsWrong(t *testing.T) {
 	assert.Equal(t, "button-name", found[0].Rule)
 }
 
+// The few pages that stand for the kinds of page are looked at on every screen.
 func TestEveryPageIsAccessible(t *testing.T) {
+	t.Parallel() // after the tests that do as a person does, and beside the like
 	s := serve(t)
 	program := checker(t)
-	p := open(t, s, "", phone)
+	p := open(t, s, "about.html", phone)
 	for _, name := range everyPage(t) {
-		if strings.Contains(name, "/") && !slices.Contains(fewPages, name) {
+		stands := slices.Contains(fewPages, name)
+		if strings.Contains(name, "/") && !stands {
 			continue // built from the same templates
 		}
+		p.wear(phone)
 		p.visit(name)
 		p.waitUntil(name+" is loaded", isLoaded)
 		p.axe(program, name)
-		if !strings.Contains(name, "/") && evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
+		if evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
 			fillIn(p)
 			p.axe(program, name+" answered")
 		}
+		if stands {
+			p.inEveryLook(program, name)
+		}
 	}
+}
+
+func (p *tab) inEveryLook(program, name string) {
+	p.t.Helper()
+	for _, l := range []look{phoneDark, desk, deskDark, narrow} {
+		theme := ""
+		if l == narrow || l == desk {
+			theme = "booth"
+		}
+		p.wear(l)
+		evaluate[bool](p, `document.querySelector('#themes input[value="`+theme+`"]').click() ?? true`)
+		p.axe(program, name+" "+l.name+" "+theme)
+	}
+	evaluate[bool](p, `document.querySelector('#themes input[value=""]').click() ?? true`)
 }
 
 // fillIn takes the page's example and opens the working of the first figure.
@@ -114,29 +135,9 @@ func fillIn(p *tab) {
 // fewPages stand for the kinds of page there are.
 var fewPages = []string{"index.html", "settings.html", "wet-film.html", "mix.html", "gauge-readings.html", "gun-delivery.html", "shelf.html", "data-sheet.html", "timers.html", "log.html", "gauge.html", "es/index.html", "menu.html", "sources.html", "help.html"}
 
-func TestTheLooksAreAccessible(t *testing.T) {
-	s := serve(t)
-	program := checker(t)
-	for _, l := range []look{phoneDark, desk, deskDark, narrow} {
-		t.Run(l.name, func(t *testing.T) {
-			p := open(t, s, "", l)
-			for _, name := range fewPages {
-				for _, theme := range map[bool][]string{true: {"booth"}, false: {""}}[l == narrow || l == desk] {
-					p.visit(name)
-					p.waitUntil(name+" is loaded", isLoaded)
-					evaluate[bool](p, `document.querySelector('#themes input[value="`+theme+`"]').click() ?? true`)
-					if evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
-						fillIn(p)
-					}
-					p.axe(program, name+" "+theme)
-				}
-			}
-		})
-	}
-}
-
 // What stands on the page only for a while: problems, rows and working open, something removed, a link arrived.
 func TestPassingStatesAreAccessible(t *testing.T) {
+	t.Parallel()
 	s := serve(t)
 	program := checker(t)
 	for _, l := range []look{phone, deskDark} {
@@ -169,32 +170,36 @@ const cut = `[...document.querySelectorAll("body *")].filter((e) => e.checkVisib
 // Text twice as large, and the page zoomed to twice its size, on the narrowest phone (WCAG 2.2, 1.4.4; 1.4.10 asks for
 // less than the second).
 func TestEveryPageGrows(t *testing.T) {
+	t.Parallel()
 	s := serve(t)
-	p := open(t, s, "", narrow)
+	p := open(t, s, "about.html", narrow)
 	for _, name := range everyPage(t) {
 		if !strings.Contains(name, "/") {
 			continue // the same page in Spanish has the longer words
 		}
-		for _, way := range []string{"text", "zoom"} {
-			width := narrow.width
-			if way == "zoom" {
-				width /= 2
-			}
-			p.do(chromedp.EmulateViewport(width, 640, chromedp.EmulateMobile, chromedp.EmulateTouch, chromedp.EmulateScale(2)))
-			p.visit(name)
-			p.waitUntil(name+" is loaded", isLoaded)
-			if way == "text" {
-				evaluate[string](p, `document.documentElement.style.fontSize = "212.5%"`)
-			}
-			p.fitsFor(name + " " + way)
-			if evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
-				evaluate[bool](p, `document.querySelector("#try a").click() ?? true`)
-				p.waitUntil("it is answered", `document.querySelector(".bar-needed").hidden`)
-				p.fitsFor(name + " answered " + way)
-			}
-			assert.Empty(t, evaluate[[]string](p, cut), name+" "+way)
+		p.visit(name)
+		p.waitUntil(name+" is loaded", isLoaded)
+		p.grows(name)
+		if evaluate[bool](p, `document.querySelector("#try a")?.checkVisibility() ?? false`) {
+			evaluate[bool](p, `document.querySelector("#try a").click() ?? true`)
+			p.waitUntil("it is answered", `document.querySelector(".bar-needed").hidden`)
+			p.grows(name + " answered")
 		}
 	}
+}
+
+func (p *tab) grows(state string) {
+	p.t.Helper()
+	evaluate[string](p, `document.documentElement.style.fontSize = "212.5%"`)
+	p.fitsFor(state + " text")
+	assert.Empty(p.t, evaluate[[]string](p, cut), state+" text")
+	evaluate[string](p, `document.documentElement.style.fontSize = ""`)
+	half := narrow
+	half.width /= 2
+	p.wear(half)
+	p.fitsFor(state + " zoom")
+	assert.Empty(p.t, evaluate[[]string](p, cut), state+" zoom")
+	p.wear(narrow)
 }
 
 func (p *tab) fitsFor(state string) {

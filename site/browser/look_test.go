@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
 )
@@ -24,6 +25,20 @@ var (
 	desk      = look{"desk", 1280, 800, false, "light", ""}
 	deskDark  = look{"desk-dark", 1280, 800, false, "dark", ""}
 )
+
+// wear gives the page another screen.
+func (p *tab) wear(l look) {
+	p.t.Helper()
+	p.look = l
+	options := []chromedp.EmulateViewportOption{}
+	if l.touch {
+		options = append(options, chromedp.EmulateMobile, chromedp.EmulateTouch, chromedp.EmulateScale(2))
+	}
+	p.do(chromedp.EmulateViewport(l.width, l.height, options...))
+	_, err := chromedp.Call(p.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
+		{Name: "prefers-color-scheme", Value: l.scheme}, {Name: "prefers-reduced-motion", Value: "reduce"}}})
+	require.NoError(p.t, err)
+}
 
 // shot keeps a picture of what is on the screen, where SPRAYWRIGHT_SHOTS says.
 func (p *tab) shot(name string) { p.keep(name, chromedp.CaptureScreenshot()) }

@@ -37,19 +37,12 @@ func open(t *testing.T, s *server, path string, l look) *tab {
 	t.Helper()
 	ctx, cancel := chromedp.NewContext(browser(t), chromedp.WithNewBrowserContext())
 	t.Cleanup(cancel)
-	p := &tab{t: t, ctx: ctx, server: s, look: l}
+	p := &tab{t: t, ctx: ctx, server: s}
 	p.listen()
 	if s.file != "" {
 		p.asksNothing()
 	}
-	options := []chromedp.EmulateViewportOption{}
-	if l.touch {
-		options = append(options, chromedp.EmulateMobile, chromedp.EmulateTouch, chromedp.EmulateScale(2))
-	}
-	p.do(chromedp.EmulateViewport(l.width, l.height, options...))
-	_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
-		{Name: "prefers-color-scheme", Value: l.scheme}, {Name: "prefers-reduced-motion", Value: "reduce"}}})
-	require.NoError(t, err)
+	p.wear(l)
 	if l.speaks != "" {
 		_, err := chromedp.Call(ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{
 			UserAgent: evaluate[string](p, "navigator.userAgent"), AcceptLanguage: l.speaks})
