@@ -133,4 +133,3 @@ func withoutRow(key string) string {
 	}
 	return key
 }
-

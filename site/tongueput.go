@@ -74,4 +74,3 @@ func (t tongue) copyStruct(v reflect.Value, under, key string) reflect.Value {
 	}
 	return said
 }
-
