@@ -175,7 +175,7 @@ func TestExercisesInTheDarkAndOnADesk(t *testing.T) {
 	s := serve(t)
 	hash := url.PathEscape("Mixed units")
 	link := "#title=" + hash + "&level=3&seed=4&tasks=4&q.1.of=paint-needed&q.2.of=mix-ratio&q.2.ask=component.2.by_weight&q.3.of=condensation"
-	for _, l := range []look{phoneDark, desk, narrow} {
+	for _, l := range screens() {
 		p := open(t, s, "exercises.html"+link, l)
 		p.waitFor("Work out:")
 		p.fits()

@@ -80,7 +80,7 @@ func choosesMonth(p *tab, month string) {
 }
 
 func TestMonthsAndTwelveMonthsAddUp(t *testing.T) {
-	for _, l := range []look{phone, phoneDark, narrow, desk, deskDark} {
+	for _, l := range screens() {
 		p := fiveMixes(t, l)
 		p.has("#log-days .log-day:nth-child(1)", "2026-11-25 2 mixes, 1.60 L, VOC 0.75 kg", "14:30 Grey primer 1000 mL VOC 500 g", "8:00 Two-pack clear 600 mL VOC 252 g")
 		p.has("#log-days .log-day:nth-child(2)", "2026-11-03 1 mix, 0.40 L, VOC 0.17 kg")

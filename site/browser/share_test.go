@@ -141,7 +141,7 @@ func TestHostileCodesSayTheyCannotBeRead(t *testing.T) {
 
 func TestTheSheetFitsEveryScreen(t *testing.T) {
 	s := serve(t)
-	for _, l := range []look{narrow, phone, phoneDark, desk, deskDark} {
+	for _, l := range screens() {
 		p := open(t, s, "", l)
 		p.demo()
 		p.tap("#share")
