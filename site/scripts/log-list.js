@@ -25,7 +25,7 @@ async function daysOf(parts, month) {
   if (new Set(rows.map((c) => c.day.text)).size === rows.length) return rows;
   const form = new Map([["log_month", month]]);
   rows.forEach((c, i) => {
-    const put = (key, f) => f.unit_id && form.set(`mix.${i + 1}.${key}`, String(f.value)).set(`mix.${i + 1}.${key}.unit`, f.unit_id);
+    const put = (key, f) => f.unit_id && form.set(`mix.${i + 1}.${key}`, f.full).set(`mix.${i + 1}.${key}.unit`, f.unit_id);
     form.set(`mix.${i + 1}.mixed_on`, c.day.text);
     put("mixes", c.mixes);
     put("mixed_volume", c.volume);
