@@ -6,7 +6,7 @@ import { remember } from "./log-transfer.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { parse } from "./state.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 
 const measure = (f) => (f.unit ? `${f.text}\u202f${f.unit}` : f.text);
 
@@ -124,7 +124,7 @@ class OpenEntry {
   // The verdict on what stayed on the part.
   #told(report) {
     slot(this.root, "verdict").replaceChildren(...report.verdict.map((r) => {
-      const item = fill(copy("part-ruling"), { word: { go: say("Go"), wait: say("Wait"), stop: say("Stop") }[r.level], why: r.why, do: r.do });
+      const item = fill(copy("part-ruling"), { word: levelWord(r.level), why: r.why, do: r.do });
       item.classList.add(r.level);
       item.querySelector("details").remove();
       return item;

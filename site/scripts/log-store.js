@@ -1,5 +1,5 @@
 // Entries of the log: { id, day, form }, the form as the text that a link would have.
-import { get, Conflict, freshId, put, remove } from "./db.js";
+import { get, Conflict, freshId, put, remove, told } from "./db.js";
 import { Core } from "./core.js";
 import { el } from "./dom.js";
 import { notify } from "./notices.js";
@@ -71,7 +71,7 @@ export async function written(entry) {
     return (await put("mix", entry))[0];
   } catch (error) {
     if (error instanceof Conflict) throw error;
-    notify(say("It could not be logged: this browser refused to write. Nothing in the log has changed, and what you typed still stands."));
+    notify(told(error, say("It could not be logged: this browser refused to write. Nothing in the log has changed, and what you typed still stands.")));
   }
 }
 
@@ -79,8 +79,8 @@ export async function written(entry) {
 export async function takeOut(entry, says, back) {
   try {
     await remove("mix", entry.id);
-  } catch {
-    notify(say("It could not be removed: this browser refused to write."));
+  } catch (error) {
+    notify(told(error, say("It could not be removed: this browser refused to write.")));
     return false;
   }
   notify(says, { [say("Undo")]: async () => (await written(entry)) && back?.(), [say("Close")]: undefined });

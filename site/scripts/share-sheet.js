@@ -4,11 +4,10 @@ import { shareable } from "./address.js";
 import { byId, copy, fill } from "./dom.js";
 import { printCard } from "./paper.js";
 import { codeOf, codePicture } from "./share-code.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 
 const sheet = byId("share-sheet"), box = byId("share-link"), said = byId("share-says");
 const part = (name) => sheet.querySelector(`[data-share="${name}"]`);
-const words = { go: say("Go"), wait: say("Wait"), stop: say("Stop") };
 
 let link, short;
 
@@ -57,7 +56,7 @@ function show({ rulings, short: shorter, picture }) {
     const item = copy("part-ruling");
     item.classList.add(r.level);
     item.querySelector("details").remove();
-    return fill(item, { word: words[r.level], why: r.why, do: r.do });
+    return fill(item, { word: levelWord(r.level), why: r.why, do: r.do });
   }));
 }
 
