@@ -76,6 +76,12 @@ func newField(in calc.Input, table, row string) field {
 				break
 			}
 		}
+		// Litres and kilograms are of totals and tanks, which no ounce belongs to; see the core's unitFor.
+		if in.Unit == unit.Litre {
+			f.US = unit.Gallon.ID()
+		} else if in.Unit == unit.Kilogram {
+			f.US = unit.Pound.ID()
+		}
 		if in.Prefill {
 			f.Default = plain(in.Example)
 		}
