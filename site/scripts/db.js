@@ -22,14 +22,14 @@ if (channel) channel.onmessage = ({ data }) => tell(data);
 /** Another tab has changed the record since it was read here. */
 export class Conflict extends Error {
   constructor(record) {
-    super(record.name ? say("“{name}” has been changed in another tab meanwhile. Nothing was written.", { name: record.name }) : say("This has been changed in another tab meanwhile. Nothing was written."));
+    super(record.name ? say("Another tab has changed “{name}” meanwhile. Nothing was kept.", { name: record.name }) : say("Another tab has changed this meanwhile. Nothing was kept."));
   }
 }
 
 /** A newer page has changed how records are kept, and this one can neither read nor write them any more. */
 export class Outdated extends Error {
   constructor() {
-    super(say("The site has been renewed in another tab. Reload this page; what you typed stands in its address."));
+    super(say("This page is older than the site in another tab: reload this page. Nothing was kept."));
   }
 }
 
