@@ -42,6 +42,8 @@ const done = (request) => new Promise((resolve, reject) => {
 });
 
 // Everything asked of an old page fails from then on; the person is told once, in one line.
+addEventListener("unhandledrejection", (event) => event.reason instanceof Outdated && event.preventDefault());
+
 function outdated() {
   const error = new Outdated();
   opened = Promise.reject(error);
