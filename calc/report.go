@@ -134,6 +134,9 @@ func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
 
 // behind lists every step that the given ones rest on, in order. A step only uses earlier ones.
 func (w *Working) behind(steps []int) []int {
+	if w.brief {
+		return nil
+	}
 	wanted := make([]bool, len(w.steps)+1)
 	for _, n := range steps {
 		wanted[n] = true

@@ -41,7 +41,7 @@ export async function reportsOf(month, entries) {
   const parts = [], bad = [];
   for (let i = 0; i < entries.length; i += atOnce) {
     let some = entries.slice(i, i + atOnce);
-    const question = () => ask("mix-log", new Map([...rowsOf(some), ["log_month", month]]));
+    const question = () => ask("mix-log", new Map([...rowsOf(some), ["log_month", month], ["working", "none"]]));
     let report = await question();
     const wrong = new Set(report.problems.map((p) => Number(p.field.split(".")[1]) - 1));
     if (wrong.size > 0) {
@@ -106,7 +106,7 @@ export async function totalsOf(month) {
 // The lines of a month from those of its parts.
 async function together(month, parts) {
   if (parts.length < 2) return parts[0] ?? { products: [], whole: [] };
-  const add = async (lines) => linesOf(month, sound(await ask("mix-log", new Map([...asRows(lines), ["log_month", month]]))));
+  const add = async (lines) => linesOf(month, sound(await ask("mix-log", new Map([...asRows(lines), ["log_month", month], ["working", "none"]]))));
   const products = [];
   for (const some of shares(parts.flatMap((p) => p.products))) products.push(...(await add(some)).products);
   return { products, whole: (await add(parts.flatMap((p) => p.whole))).whole };
