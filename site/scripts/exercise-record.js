@@ -4,9 +4,10 @@ import { store } from "./state.js";
 const list = "exercises"; // the names of the sets that are kept, the oldest first
 const most = 12;
 
-/** The record of a set: { seed, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. */
+/** The record of a set: { seed, begun, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. begun is the
+ * moment at which it was, by the device's clock. */
 export function readRecord(id, tasks) {
-  const blank = { seed: "", name: "", at: 0, slots: [] };
+  const blank = { seed: "", begun: 0, name: "", at: 0, slots: [] };
   let record = blank;
   try {
     record = { ...blank, ...JSON.parse(store.get("exercise:" + id) || "{}") };
@@ -20,8 +21,24 @@ export function readRecord(id, tasks) {
   return record;
 }
 
-/** Keeps it. Returns whether the browser does. */
+/** Takes in what another tab has kept of the same set since: its answers beside ours, or all of it where it has begun
+ * again. */
+export function mergeRecord(id, record) {
+  const other = readRecord(id, record.slots.length);
+  if (other.begun < record.begun) return;
+  const anew = other.begun > record.begun;
+  record.slots.forEach((slot, i) => {
+    const theirs = other.slots[i], tries = anew ? [] : slot.tries;
+    const news = theirs.tries.filter((t) => !tries.some((own) => own.draw === t.draw));
+    slot.tries = [...tries, ...news].sort((a, b) => (a.when ?? 0) - (b.when ?? 0));
+    slot.draw = anew ? theirs.draw : Math.max(slot.draw, ...news.map((t) => t.draw));
+  });
+  if (anew) Object.assign(record, { seed: other.seed, begun: other.begun, at: 0, typed: "" });
+}
+
+/** Keeps it, with what other tabs have kept. Returns whether the browser does. */
 export function keepRecord(id, record) {
+  mergeRecord(id, record);
   const names = store.get(list).split(" ").filter((name) => name && name !== id);
   while (names.length >= most) store.set("exercise:" + names.shift(), "");
   return store.set(list, [...names, id].join(" ")) && store.set("exercise:" + id, JSON.stringify(record));

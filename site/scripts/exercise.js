@@ -2,7 +2,7 @@
 import { formText } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet, settingsOf, task as askTask } from "./exercise-core.js";
-import { dropRecord, keepRecord, readRecord, tell } from "./exercise-record.js";
+import { dropRecord, keepRecord, mergeRecord, readRecord, tell } from "./exercise-record.js";
 import { Slip } from "./exercise-slip.js";
 import { TaskView } from "./exercise-task.js";
 import { notify } from "./notices.js";
@@ -50,6 +50,7 @@ class Exercises {
     this.#known = known;
     this.#record = readRecord(set.id, set.tasks.length);
     this.#record.seed = set.seed || this.#record.seed || freshSeed();
+    this.#record.begun ||= Date.now();
     this.#slip = new Slip({ title: link.get("title") ?? "", record: this.#record, keep: () => this.#keep() });
   }
 
@@ -75,6 +76,15 @@ class Exercises {
     this.#keep();
     tell(this.#set.id, this.#record);
     this.#show();
+    addEventListener("storage", ({ key }) => key?.endsWith("exercise:" + this.#set.id) && this.#others());
+  }
+
+  // The same set is done in another tab as well.
+  #others() {
+    const { begun } = this.#record, done = this.#given;
+    mergeRecord(this.#set.id, this.#record);
+    if (this.#record.begun !== begun || this.#given !== done) this.#show();
+    else this.#marks();
   }
 
   get #slot() {
@@ -116,7 +126,7 @@ class Exercises {
       const task = await askTask(this.#known.get(of).dataset.core, of, settings);
       if (slot !== this.#slot || draw !== slot.draw || this.#given) return;
       if (task.problems.length > 0) return this.#view.wrong(sentence(task.problems[0]));
-      slot.tries.push({ draw, answer: typed, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
+      slot.tries.push({ when: Date.now(), draw, answer: typed, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
         title: this.#known.get(of).textContent, label: task.label, given: task.given.map((g) => [g.label, g.text]) });
       this.#record.typed = this.#record.unit = "";
       this.#keep();
@@ -171,10 +181,10 @@ class Exercises {
   #startAgain() {
     const before = JSON.stringify(this.#record), { id } = this.#set;
     dropRecord(id);
-    Object.assign(this.#record, { ...readRecord(id, this.#record.slots.length), seed: this.#set.seed || freshSeed(), name: this.#record.name, typed: "" });
+    Object.assign(this.#record, { ...readRecord(id, this.#record.slots.length), seed: this.#set.seed || freshSeed(), begun: Date.now(), name: this.#record.name, typed: "" });
     this.#slip.hide();
     this.#keep();
     this.#show(true);
-    notify(say("Started again from the first task."), { [say("Put my answers back")]: () => { Object.assign(this.#record, JSON.parse(before)); this.#keep(); this.#show(); }, [say("Close")]: undefined });
+    notify(say("Started again from the first task."), { [say("Put my answers back")]: () => { Object.assign(this.#record, JSON.parse(before), { begun: Date.now() }); this.#keep(); this.#show(); }, [say("Close")]: undefined });
   }
 }
