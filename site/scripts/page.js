@@ -53,6 +53,8 @@ export class Page {
     this.#load(form);
     this.#inspect(formText());
     this.#sayLinked();
+    if (this.#keeper.working) import("./timer-working.js").then(({ sayWhose }) => sayWhose(this.#keeper.working));
+    this.#offerOther();
     document.querySelectorAll('.top input[name="units"]').forEach((r) => r.addEventListener("change", () => store.set("units", r.value)));
   }
 
@@ -81,6 +83,15 @@ export class Page {
     const before = this.#form.values;
     this.#load(form);
     if (answered(before)) notify(says, { [say("Put mine back")]: () => this.#load(before), [say("Close")]: undefined });
+  }
+
+  // Two tabs of one page each keep their own form: a new one shows the last, and offers the other.
+  #offerOther() {
+    const other = this.#keeper.takeOther();
+    if (!other) return;
+    notify(say("Another tab of this page held other numbers."), {
+      [say("Show those")]: () => this.#replace(parse(other), say("The other tab’s numbers are shown.")), [say("Close")]: undefined,
+    });
   }
 
   // Puts values from elsewhere into the form: texts by key, blank to clear one.
