@@ -25,7 +25,7 @@ func TestTakePicturesOfTheTimers(t *testing.T) {
 		p.shot("timers-started")
 		p.visit("time-left.html#timed=recoat&time_least=4h&time_most=36h&begun_ago=0")
 		p.tap(`[data-out="at_latest"] .time`)
-		p.waitIn(".strip", "+2 running")
+		p.waitIn(".strip", "2 more, next ")
 		p.visit("timers.html")
 		p.waitUntil("all run", `document.querySelectorAll(".timer").length === 3`)
 		p.pass(5 * time.Second)
