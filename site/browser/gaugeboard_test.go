@@ -14,13 +14,13 @@ func (p *tab) boardStands(says ...string) {
 	for _, place := range []string{"0", "document.body.scrollHeight", "0"} {
 		evaluate[bool](p, `(scrollTo(0, `+place+`), true)`)
 		p.has("#gauge-board", says...)
-		covered := evaluate[[]string](p, `[...document.querySelectorAll("#gauge-board p:not(.gauge-why), .gauge-keys button")].filter((e) => {
+		covered := evaluate[[]string](p, `[...document.querySelectorAll("#gauge-board p, .gauge-keys button")].filter((e) => {
 			const r = e.getBoundingClientRect(), hit = document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2);
 			return r.top < 0 || r.bottom > innerHeight + 1 || !e.contains(hit);
 		}).map((e) => e.innerText)`)
 		assert.Empty(p.t, covered, "out of sight or covered")
 	}
-	assert.Empty(p.t, evaluate[[]string](p, `[...document.querySelectorAll("#gauge-board b")].filter((e) => e.scrollWidth > e.parentElement.clientWidth + 1).map((e) => e.innerText)`), "cut off")
+	assert.Empty(p.t, evaluate[[]string](p, `[...document.querySelectorAll("#gauge-board p")].filter((e) => e.scrollWidth > e.clientWidth + 1 || e.getBoundingClientRect().right > document.getElementById("gauge-board").getBoundingClientRect().right + 1).map((e) => e.innerText)`), "cut off")
 }
 
 // labelsCollide are the labels of the chart that stand on another.

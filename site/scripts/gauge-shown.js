@@ -23,7 +23,7 @@ export function showBoard(report, readings) {
   board.hidden = !last;
   board.className = `gauge-board ${ruling?.level ?? ""}`;
   fill(board, {
-    word: ruling ? levelWord(ruling.level) : "", why: ruling ? `${ruling.why}. ${ruling.do}.` : "",
+    word: ruling ? levelWord(ruling.level) : "",
     mean: figure("film_mean"), low: figure("film_lowest"), last: last ? last.text + narrow + symbolOf(last) : "",
   });
 }
