@@ -23,10 +23,11 @@ export function notify(text, actions = { [say("Close")]: undefined }) {
   return notice;
 }
 
-/** Puts a notice that stands ready in its place. */
+/** Puts a notice that stands ready in its place. The one that offers another language stands until it is answered:
+ * whoever needs it cannot read the others. */
 export function place(notice) {
   mind();
-  box.append(notice);
+  box.insertBefore(notice, notice.lang ? null : box.querySelector(":scope > [lang]"));
 }
 
 function mind() {
