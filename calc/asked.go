@@ -79,6 +79,9 @@ func WriteJSON(fill func(j JSON)) string {
 //go:noinline
 func (j JSON) Text(key, s string) { j.w.text(key, s) }
 
+// Number writes a number.
+func (j JSON) Number(key string, x float64) { j.w.number(key, x) }
+
 // Ints writes a list of whole numbers.
 func (j JSON) Ints(key string, ns []int) { j.w.ints(key, ns) }
 

@@ -1,18 +1,9 @@
-// What a learner has done of a set: kept in the browser, told to a course that listens, and put on the slip.
-import { store } from "./state.js";
-
-const list = "exercises"; // the names of the sets that are kept, the oldest first
-const most = 12;
+// What a learner has done of a set: told to a course that listens, and put on the slip.
+import { kept } from "./exercise-keep.js";
 
 /** The record of a set: { seed, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. */
 export function readRecord(id, tasks) {
-  const blank = { seed: "", name: "", at: 0, slots: [] };
-  let record = blank;
-  try {
-    record = { ...blank, ...JSON.parse(store.get("exercise:" + id) || "{}") };
-  } catch {
-    // what cannot be read is begun again
-  }
+  const record = { seed: "", name: "", at: 0, slots: [], ...kept(id) };
   if (!Array.isArray(record.slots)) record.slots = [];
   while (record.slots.length < tasks) record.slots.push({ draw: 1, tries: [] });
   record.slots.length = tasks;
@@ -20,18 +11,11 @@ export function readRecord(id, tasks) {
   return record;
 }
 
-/** Keeps it. Returns whether the browser does. */
-export function keepRecord(id, record) {
-  const names = store.get(list).split(" ").filter((name) => name && name !== id);
-  while (names.length >= most) store.set("exercise:" + names.shift(), "");
-  return store.set(list, [...names, id].join(" ")) && store.set("exercise:" + id, JSON.stringify(record));
-}
-
-/** Forgets it. */
-export function dropRecord(id) {
-  store.set("exercise:" + id, "");
-  store.set(list, store.get(list).split(" ").filter((name) => name && name !== id).join(" "));
-}
+/** What a record has of an answer that was judged: the answer, and for the slip what was asked. title is the calculator's. */
+export const tried = (task, title, { draw, answer, unit }) => ({
+  draw, answer, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
+  title, label: task.label, given: task.given.map((g) => [g.label, g.text]),
+});
 
 /** What counts for a task: the first answer given. Others are practice. */
 export const counted = (slot) => slot.tries[0];
