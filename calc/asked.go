@@ -90,6 +90,12 @@ func (j JSON) Ints(key string, ns []int) { j.w.ints(key, ns) }
 //go:noinline
 func (j JSON) List(key string, n int, fill func(i int)) { j.w.list(key, n, fill) }
 
+// Picture writes a picture.
+func (j JSON) Picture(key string, p Picture) {
+	j.w.key(key)
+	j.w.object(func() { j.w.picture(p) })
+}
+
 // Problems writes problems as a report does.
 func (j JSON) Problems(ps Problems) {
 	j.List("problems", len(ps), func(i int) { j.w.problem(ps[i]) })

@@ -12,11 +12,11 @@ import (
 
 func TestAScoreIsTheShareOfTasksThatAreRight(t *testing.T) {
 	for form, want := range map[string]string{
-		"right=2&tasks=3":               `{"right":2,"tasks":3,"scaled":0.6667,"percent":"66.67"}`,
-		"right=3&tasks=3&pass=100":      `{"right":3,"tasks":3,"scaled":1,"percent":"100","mastery":1,"passed":"yes"}`,
-		"right=4&tasks=5&pass=80":       `{"right":4,"tasks":5,"scaled":0.8,"percent":"80","mastery":0.8,"passed":"yes"}`,
-		"right=3&tasks=5&pass=80":       `{"right":3,"tasks":5,"scaled":0.6,"percent":"60","mastery":0.8,"passed":"no"}`,
-		"right=2&tasks=3&mastery=.6667": `{"right":2,"tasks":3,"scaled":0.6667,"percent":"66.67","mastery":0.6667,"passed":"yes"}`,
+		"right=2&tasks=3":                       `{"right":2,"tasks":3,"scaled":0.6667,"percent":"66.67"}`,
+		"right=3&tasks=3&pass=100":              `{"right":3,"tasks":3,"scaled":1,"percent":"100","mastery":1,"passed":"yes"}`,
+		"right=4&tasks=5&pass=80":               `{"right":4,"tasks":5,"scaled":0.8,"percent":"80","mastery":0.8,"passed":"yes"}`,
+		"right=3&tasks=5&pass=80":               `{"right":3,"tasks":5,"scaled":0.6,"percent":"60","mastery":0.8,"passed":"no"}`,
+		"right=2&tasks=3&mastery=.6667":         `{"right":2,"tasks":3,"scaled":0.6667,"percent":"66.67","mastery":0.6667,"passed":"yes"}`,
 		"right=2&tasks=3&mastery=0.6668&pass=1": `{"right":2,"tasks":3,"scaled":0.6667,"percent":"66.67","mastery":0.6668,"passed":"no"}`,
 		"right=0&tasks=60&mastery=0":            `{"right":0,"tasks":60,"scaled":0,"percent":"0"}`,
 		"right=1&tasks=3&pass=":                 `{"right":1,"tasks":3,"scaled":0.3333,"percent":"33.33"}`,
@@ -52,6 +52,6 @@ func TestASetHasANameOfItsOwn(t *testing.T) {
 	assert.Equal(t, []string{"80", "0.8"}, []string{a.Pass, a.Mastery})
 	assert.Empty(t, read("q.1.of=wet-film").Pass)
 	for _, bad := range []string{"0", "101", "80.5", "most"} {
-		assert.Equal(t, "“"+bad+"” is no share of the tasks", read("q.1.of=wet-film&pass="+bad).Problems[0].Message)
+		assert.Equal(t, "“"+bad+"” is no share of the tasks", read("q.1.of=wet-film&pass=" + bad).Problems[0].Message)
 	}
 }

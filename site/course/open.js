@@ -49,13 +49,19 @@ function keep(record) {
   send("keep", () => course.keep(text));
 }
 
+let tried = false;
+
+// Whoever presses again after what is wrong has been said leaves all the same.
 async function leave() {
   const button = byId("course-leave");
   button.disabled = true;
   for (const retry of again.values()) retry();
   await last;
-  button.disabled = again.size === 0;
-  if (again.size > 0) return; // what is wrong stands there
+  if (again.size > 0 && !tried) {
+    tried = true;
+    button.disabled = false;
+    return;
+  }
   try {
     await course.leave(false);
     line(say("Done. You can close this window."));

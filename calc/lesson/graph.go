@@ -1,0 +1,233 @@
+package lesson
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/unit"
+)
+
+// A graph is an answer against the numbers of a slider. Where there is no answer it has a gap.
+type graph struct {
+	calc.Language
+	x, y           []float64 // y is NaN where there is no answer
+	xText, yText   []string
+	why            []string // there is none
+	at             int
+	xLabel, yLabel string
+}
+
+// newGraph reads lists, an entry a line: x, the numbers; xs, the same as a person reads them; y, the answers, blank where
+// there is none; ys; why, for the gaps. at is the place that the slider is at, from 0; xlabel and ylabel name the two.
+func newGraph(l calc.Language, form calc.Form) *graph {
+	g := &graph{Language: l, xText: lines(form["xs"]), yText: lines(form["ys"]), why: lines(form["why"]), xLabel: form["xlabel"], yLabel: form["ylabel"]}
+	for _, text := range lines(form["x"]) {
+		x, _ := calc.ReadNumber(text)
+		g.x = append(g.x, x)
+	}
+	for _, text := range lines(form["y"]) {
+		y, err := strconv.ParseFloat(text, 64)
+		if err != nil || math.IsInf(y, 0) {
+			y = math.NaN()
+		}
+		g.y = append(g.y, y)
+	}
+	n := min(len(g.x), len(g.y), len(g.xText), len(g.yText), len(g.why))
+	g.x, g.y = g.x[:n], g.y[:n]
+	at, _ := strconv.Atoi(form["at"])
+	g.at = max(0, min(at, n-1))
+	return g
+}
+
+func lines(text string) []string { return strings.Split(text, "\n") }
+
+func (g *graph) write(w calc.JSON) {
+	if len(g.x) < 2 {
+		return
+	}
+	w.Picture("picture", g.draw())
+	gaps := g.gaps()
+	w.List("gaps", len(gaps), func(i int) { w.Text("says", gaps[i]) })
+}
+
+// The picture, in CSS pixels: the axes stand at left and bottom.
+const (
+	width, height            = 340., 210.
+	left, right, top, bottom = 46., 328., 14., 172.
+)
+
+// An axis turns numbers into places.
+type axis struct{ low, high, from, to float64 }
+
+func (a axis) place(x float64) float64 {
+	if a.high == a.low {
+		return (a.from + a.to) / 2
+	}
+	return a.from + (x-a.low)/(a.high-a.low)*(a.to-a.from)
+}
+
+// span is the smallest and the largest of some numbers, without those that are none.
+func span(xs []float64) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	for _, x := range xs {
+		if !math.IsNaN(x) {
+			low, high = min(low, x), max(high, x)
+		}
+	}
+	return low, high
+}
+
+func (g *graph) draw() calc.Picture {
+	p := calc.Picture{Key: "graph", Title: g.Say("{y} by {x}", "y", g.yLabel, "x", g.xLabel), Says: g.says(), Width: width, Height: height}
+	low, high := span(g.x)
+	across := axis{low, high, left, right}
+	p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: left, Y: bottom, W: right - left, Look: "axis"}, calc.Shape{Kind: calc.Rule, X: left, Y: top, H: bottom - top, Look: "axis"})
+	for _, x := range ticks(low, high) {
+		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, X: across.place(x), Y: bottom + 15, Text: g.tick(x, high-low), Look: "axis", AnchorMid: true})
+	}
+	p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, X: right, Y: bottom + 31, Text: g.xLabel, Look: "axis", AnchorEnd: true})
+	least, most := span(g.y)
+	if least > most { // no answer at all
+		return p
+	}
+	if pad := (most - least) / 12; pad > 0 {
+		if least >= 0 {
+			least = max(0, least-pad)
+		} else {
+			least -= pad
+		}
+		most += pad
+	}
+	up := axis{least, most, bottom, top}
+	for _, y := range ticks(least, most) {
+		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: left, Y: up.place(y), W: right - left, Look: "grid"},
+			calc.Shape{Kind: calc.Label, X: left - 5, Y: up.place(y) + 4, Text: g.tick(y, most-least), Look: "axis", AnchorEnd: true})
+	}
+	p.Shapes = append(p.Shapes, g.curves(across, up)...)
+	if y := g.y[g.at]; !math.IsNaN(y) {
+		x := across.place(g.x[g.at])
+		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: x, Y: up.place(y), H: bottom - up.place(y), Look: "best"},
+			calc.Shape{Kind: calc.Dot, X: x, Y: up.place(y), W: 5, Look: "mark"})
+	}
+	return p
+}
+
+// curves are the lines through the answers, one between each two gaps.
+func (g *graph) curves(across, up axis) []calc.Shape {
+	var all []calc.Shape
+	var points []float64
+	end := func() {
+		switch {
+		case len(points) > 2:
+			all = append(all, calc.Shape{Kind: calc.Path, Points: points, Look: "now"})
+		case points != nil: // one answer between two gaps
+			all = append(all, calc.Shape{Kind: calc.Dot, X: points[0], Y: points[1], W: 2, Look: "mark"})
+		}
+		points = nil
+	}
+	for i, y := range g.y {
+		if math.IsNaN(y) {
+			end()
+			continue
+		}
+		points = append(points, across.place(g.x[i]), up.place(y))
+	}
+	end()
+	return all
+}
+
+// ticks are a few round numbers from low to high.
+func ticks(low, high float64) []float64 {
+	if low == high {
+		return []float64{low}
+	}
+	step := round((high - low) / 3)
+	var all []float64
+	for k := math.Ceil(low/step - 1e-9); k <= math.Floor(high/step+1e-9); k++ {
+		all = append(all, k*step)
+	}
+	return all
+}
+
+// tick words a number on an axis of a length.
+func (g *graph) tick(x, length float64) string {
+	d := 0
+	if length > 0 {
+		d = max(0, -int(math.Floor(math.Log10(round(length/3))+1e-9)))
+	}
+	return g.Quantity(x, d, unit.One)
+}
+
+// says tells what the curve shows: from what to what, and whether it rises.
+func (g *graph) says() string {
+	first, last := -1, -1
+	for i, y := range g.y {
+		if !math.IsNaN(y) {
+			if first < 0 {
+				first = i
+			}
+			last = i
+		}
+	}
+	if first < 0 {
+		return g.Say("There is no answer for any of these numbers")
+	}
+	return g.Say(trend(g.y[first:last+1]), "x", g.xLabel, "y", g.yLabel, "c", g.xText[first], "d", g.xText[last], "a", g.yText[first], "b", g.yText[last])
+}
+
+// trend is a sentence with holes for how numbers go.
+func trend(ys []float64) calc.Phrase {
+	var turns string // one letter for each run up or down
+	before := math.NaN()
+	for _, y := range ys {
+		if math.IsNaN(y) {
+			continue
+		}
+		way := ""
+		if y > before {
+			way = "u"
+		} else if y < before {
+			way = "d"
+		}
+		before = y
+		if way != "" && !strings.HasSuffix(turns, way) {
+			turns += way
+		}
+	}
+	switch turns {
+	case "":
+		return "As {x} goes from {c} to {d}, {y} stays at {a}"
+	case "u":
+		return "As {x} goes from {c} to {d}, {y} rises from {a} to {b}"
+	case "d":
+		return "As {x} goes from {c} to {d}, {y} falls from {a} to {b}"
+	case "ud":
+		return "As {x} goes from {c} to {d}, {y} rises from {a}, then falls to {b}"
+	case "du":
+		return "As {x} goes from {c} to {d}, {y} falls from {a}, then rises to {b}"
+	}
+	return "As {x} goes from {c} to {d}, {y} goes up and down between {a} and {b}"
+}
+
+// gaps are sentences on where there is no answer, and why.
+func (g *graph) gaps() []string {
+	var all []string
+	for i := 0; i < len(g.y); i++ {
+		if !math.IsNaN(g.y[i]) {
+			continue
+		}
+		end := i
+		for end+1 < len(g.y) && math.IsNaN(g.y[end+1]) && g.why[end+1] == g.why[i] {
+			end++
+		}
+		if i == end {
+			all = append(all, g.Say("At {c} there is no answer. {why}", "c", g.xText[i], "why", g.why[i]))
+		} else {
+			all = append(all, g.Say("From {c} to {d} there is no answer. {why}", "c", g.xText[i], "d", g.xText[end], "why", g.why[i]))
+		}
+		i = end
+	}
+	return all
+}
