@@ -12,6 +12,7 @@ import (
 // A graph is an answer against the numbers of a slider. Where there is no answer it has a gap.
 type graph struct {
 	calc.Language
+	p              calc.Picture
 	x, y           []float64 // y is NaN where there is no answer
 	xText, yText   []string
 	why            []string // there is none
@@ -47,7 +48,9 @@ func (g *graph) write(w calc.JSON) {
 	if len(g.x) < 2 {
 		return
 	}
-	w.Picture("picture", g.draw())
+	g.p = calc.Picture{Key: "graph", Title: g.Say("{y} by {x}", "y", g.yLabel, "x", g.xLabel), Says: g.says(), Width: width, Height: height}
+	g.draw()
+	w.Picture("picture", g.p)
 	gaps := g.gaps()
 	w.List("gaps", len(gaps), func(i int) { w.Text("says", gaps[i]) })
 }
@@ -61,7 +64,8 @@ const (
 // An axis turns numbers into places.
 type axis struct{ low, high, from, to float64 }
 
-func (a axis) place(x float64) float64 {
+//go:noinline
+func (a *axis) place(x float64) float64 {
 	if a.high == a.low {
 		return (a.from + a.to) / 2
 	}
@@ -79,63 +83,64 @@ func span(xs []float64) (low, high float64) {
 	return low, high
 }
 
-func (g *graph) draw() calc.Picture {
-	p := calc.Picture{Key: "graph", Title: g.Say("{y} by {x}", "y", g.yLabel, "x", g.xLabel), Says: g.says(), Width: width, Height: height}
-	low, high := span(g.x)
-	across := axis{low, high, left, right}
-	p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: left, Y: bottom, W: right - left, Look: "axis"}, calc.Shape{Kind: calc.Rule, X: left, Y: top, H: bottom - top, Look: "axis"})
-	for _, x := range ticks(low, high) {
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, X: across.place(x), Y: bottom + 15, Text: g.tick(x, high-low), Look: "axis", AnchorMid: true})
-	}
-	p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, X: right, Y: bottom + 31, Text: g.xLabel, Look: "axis", AnchorEnd: true})
-	least, most := span(g.y)
-	if least > most { // no answer at all
-		return p
-	}
-	if pad := (most - least) / 12; pad > 0 {
-		if least >= 0 {
-			least = max(0, least-pad)
-		} else {
-			least -= pad
-		}
-		most += pad
-	}
-	up := axis{least, most, bottom, top}
-	for _, y := range ticks(least, most) {
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: left, Y: up.place(y), W: right - left, Look: "grid"},
-			calc.Shape{Kind: calc.Label, X: left - 5, Y: up.place(y) + 4, Text: g.tick(y, most-least), Look: "axis", AnchorEnd: true})
-	}
-	p.Shapes = append(p.Shapes, g.curves(across, up)...)
-	if y := g.y[g.at]; !math.IsNaN(y) {
-		x := across.place(g.x[g.at])
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, X: x, Y: up.place(y), H: bottom - up.place(y), Look: "best"},
-			calc.Shape{Kind: calc.Dot, X: x, Y: up.place(y), W: 5, Look: "mark"})
-	}
-	return p
+// mark adds a shape.
+//
+//go:noinline
+func (g *graph) mark(kind calc.ShapeKind, look string, x, y, w, h float64) *calc.Shape {
+	g.p.Shapes = append(g.p.Shapes, calc.Shape{Kind: kind, Look: look, X: x, Y: y, W: w, H: h})
+	return &g.p.Shapes[len(g.p.Shapes)-1]
 }
 
-// curves are the lines through the answers, one between each two gaps.
-func (g *graph) curves(across, up axis) []calc.Shape {
-	var all []calc.Shape
+func (g *graph) draw() {
+	low, high := span(g.x)
+	across := &axis{low, high, left, right}
+	g.mark(calc.Rule, "axis", left, bottom, right-left, 0)
+	g.mark(calc.Rule, "axis", left, top, 0, bottom-top)
+	for _, x := range ticks(low, high) {
+		s := g.mark(calc.Label, "axis", across.place(x), bottom+15, 0, 0)
+		s.Text, s.AnchorMid = g.tick(x, high-low), true
+	}
+	s := g.mark(calc.Label, "axis", right, bottom+31, 0, 0)
+	s.Text, s.AnchorEnd = g.xLabel, true
+	least, most := span(g.y)
+	if least > most { // no answer at all
+		return
+	}
+	pad := (most - least) / 12
+	if most += pad; least >= 0 {
+		least = max(0, least-pad)
+	} else {
+		least -= pad
+	}
+	up := &axis{least, most, bottom, top}
+	for _, y := range ticks(least, most) {
+		g.mark(calc.Rule, "grid", left, up.place(y), right-left, 0)
+		s := g.mark(calc.Label, "axis", left-5, up.place(y)+4, 0, 0)
+		s.Text, s.AnchorEnd = g.tick(y, most-least), true
+	}
+	g.curves(across, up)
+	if y := g.y[g.at]; !math.IsNaN(y) {
+		x, y := across.place(g.x[g.at]), up.place(y)
+		g.mark(calc.Rule, "best", x, y, 0, bottom-y)
+		g.mark(calc.Dot, "mark", x, y, 5, 0)
+	}
+}
+
+// curves are the lines through the answers, one between each two gaps, or a dot where one answer stands alone.
+func (g *graph) curves(across, up *axis) {
 	var points []float64
-	end := func() {
-		switch {
-		case len(points) > 2:
-			all = append(all, calc.Shape{Kind: calc.Path, Points: points, Look: "now"})
-		case points != nil: // one answer between two gaps
-			all = append(all, calc.Shape{Kind: calc.Dot, X: points[0], Y: points[1], W: 2, Look: "mark"})
+	for i := range len(g.y) + 1 {
+		if i < len(g.y) && !math.IsNaN(g.y[i]) {
+			points = append(points, across.place(g.x[i]), up.place(g.y[i]))
+			continue
+		}
+		if len(points) == 2 {
+			g.mark(calc.Dot, "mark", points[0], points[1], 2, 0)
+		} else if points != nil {
+			g.mark(calc.Path, "now", 0, 0, 0, 0).Points = points
 		}
 		points = nil
 	}
-	for i, y := range g.y {
-		if math.IsNaN(y) {
-			end()
-			continue
-		}
-		points = append(points, across.place(g.x[i]), up.place(y))
-	}
-	end()
-	return all
 }
 
 // ticks are a few round numbers from low to high.
@@ -179,36 +184,35 @@ func (g *graph) says() string {
 
 // trend is a sentence with holes for how numbers go.
 func trend(ys []float64) calc.Phrase {
-	var turns string // one letter for each run up or down
+	turns, rising := 0, false // runs up or down, and whether the first one goes up
 	before := math.NaN()
+	up := false
 	for _, y := range ys {
-		if math.IsNaN(y) {
-			continue
+		if y > before || y < before { // neither where there is none
+			if turns == 0 || up != (y > before) {
+				turns++
+			}
+			if up = y > before; turns == 1 {
+				rising = up
+			}
 		}
-		way := ""
-		if y > before {
-			way = "u"
-		} else if y < before {
-			way = "d"
-		}
-		before = y
-		if way != "" && !strings.HasSuffix(turns, way) {
-			turns += way
+		if !math.IsNaN(y) {
+			before = y
 		}
 	}
-	switch turns {
-	case "":
+	switch {
+	case turns == 0:
 		return "As {x} goes from {c} to {d}, {y} stays at {a}"
-	case "u":
+	case turns > 2:
+		return "As {x} goes from {c} to {d}, {y} goes up and down between {a} and {b}"
+	case turns == 1 && rising:
 		return "As {x} goes from {c} to {d}, {y} rises from {a} to {b}"
-	case "d":
+	case turns == 1:
 		return "As {x} goes from {c} to {d}, {y} falls from {a} to {b}"
-	case "ud":
+	case rising:
 		return "As {x} goes from {c} to {d}, {y} rises from {a}, then falls to {b}"
-	case "du":
-		return "As {x} goes from {c} to {d}, {y} falls from {a}, then rises to {b}"
 	}
-	return "As {x} goes from {c} to {d}, {y} goes up and down between {a} and {b}"
+	return "As {x} goes from {c} to {d}, {y} falls from {a}, then rises to {b}"
 }
 
 // gaps are sentences on where there is no answer, and why.
@@ -222,11 +226,11 @@ func (g *graph) gaps() []string {
 		for end+1 < len(g.y) && math.IsNaN(g.y[end+1]) && g.why[end+1] == g.why[i] {
 			end++
 		}
+		says := calc.Phrase("From {c} to {d} there is no answer. {why}")
 		if i == end {
-			all = append(all, g.Say("At {c} there is no answer. {why}", "c", g.xText[i], "why", g.why[i]))
-		} else {
-			all = append(all, g.Say("From {c} to {d} there is no answer. {why}", "c", g.xText[i], "d", g.xText[end], "why", g.why[i]))
+			says = "At {c} there is no answer. {why}"
 		}
+		all = append(all, g.Say(says, "c", g.xText[i], "d", g.xText[end], "why", g.why[i]))
 		i = end
 	}
 	return all

@@ -6,8 +6,9 @@ import (
 	"spraywright/calc"
 )
 
-// sketch is a picture of what the formulas of a calculator are about, where one explains it. It is to no scale.
-func sketch(l calc.Language, of string) (calc.Picture, bool) {
+// Sketch is a picture of what the formulas of a calculator are about, where one explains it. It is to no scale. No core holds
+// it: the site has the pictures as files.
+func Sketch(l calc.Language, of string) (calc.Picture, bool) {
 	s := sketcher{Language: l}
 	switch of {
 	case "wet-film", "dry-film", "comb-reading", "film-from-paint", "spreading-rate", "coverage-left", "paint-needed", "profile-paint":
