@@ -52,17 +52,20 @@ func (s *sketcher) label(x, y float64, text calc.Phrase) {
 func (s *sketcher) wedge() {
 	s.name("From wet to dry", "What evaporates leaves the film; the solids stay, so that the dry film is the wet one times the share of solids by volume")
 	s.shape(calc.Bar, "panel", 20, 118, 300, 10)
+	s.shape(calc.Bar, "fill", 20, 82, 300, 36)
 	const steps = 30
+	top := []float64{20, 28}
 	for i := range steps {
-		h := 36 + 54*math.Exp(-4*float64(i)/steps)
-		s.shape(calc.Bar, "soft", 20+10*float64(i), 118-h, 10.3, h-36)
-		s.shape(calc.Bar, "fill", 20+10*float64(i), 82, 10.3, 36)
+		h := 54 * math.Exp(-4*float64(i)/steps)
+		s.shape(calc.Bar, "soft", 20+10*float64(i), 82-h, 10, h)
+		top = append(top, 30+10*float64(i), 82-h)
 	}
-	for _, x := range []float64{90, 130, 170} {
-		s.path("stroke", x, 52, x+4, 40, x-4, 30, x, 18)
+	s.path("stroke", top...)
+	for _, x := range []float64{106, 134, 162} {
+		s.path("stroke", x, 46, x+4, 36, x-4, 26, x, 16)
 	}
-	s.label(62, 20, "wet film")
-	s.label(222, 34, "solvent and thinner leave")
+	s.label(58, 20, "wet film")
+	s.label(254, 32, "solvent and thinner leave")
 	s.label(290, 74, "dry film")
 	s.label(170, 145, "part")
 }

@@ -34,6 +34,8 @@ func TestInOneFile(t *testing.T) {
 		"contrast":            TestEveryTextStandsOutFromItsGround,
 		"controls":            TestControlsAreLargeAndNamed,
 		"a trainer’s set":     TestATrainersSetIsDoneByALearner,
+		"a course package":    TestASCORMCourseGetsTheScore,
+		"a lesson":            TestTheGraphOfALessonHasGaps,
 	} {
 		t.Run(name, flow)
 	}

@@ -34,7 +34,7 @@ export class Slider {
     const id = `lesson-${++ids}`;
     this.#choice = el("select", { id: id + "-of" });
     this.#range = el("input", { type: "range", min: "0", max: "0", step: "1", id: id + "-at" });
-    this.root = el("section", { class: "lesson-slider", hidden: "" }, el("h4", {}, say("Try other numbers")),
+    this.root = el("section", { class: "lesson-slider", hidden: "" }, el("h3", {}, say("Try other numbers")),
       el("div", { class: "field choice" }, el("label", { for: id + "-of" }, say("Change")), el("div", { class: "entry" }, this.#choice)),
       el("label", { class: "lesson-wide" }, this.#wide, el("span", {}, say("All that is allowed"))),
       el("div", { class: "field" }, el("label", { for: id + "-at" }, say("Slide, or use the arrow keys")), this.#range), this.#says, this.#graph, el("p", {}, this.#put));

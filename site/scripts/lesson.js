@@ -37,11 +37,11 @@ export class Lesson {
   }
 }
 
-const givens = (steps) => el("li", {}, el("h4", {}, say("Given")), el("dl", { class: "lesson-symbols" }, ...steps.map((s) => el("div", {}, el("dt", {}, s.label), el("dd", {}, el("b", {}, s.result))))));
+const givens = (steps) => el("li", {}, el("h3", {}, say("Given")), el("dl", { class: "lesson-symbols" }, ...steps.map((s) => el("div", {}, el("dt", {}, s.label), el("dd", {}, el("b", {}, s.result))))));
 
 // One step. The line in plain text stands above in the working; this is the same as a book has it.
 function explained(s) {
-  const item = el("li", {}, el("h4", {}, s.label));
+  const item = el("li", {}, el("h3", {}, s.label));
   if (s.kind === "worked" || s.kind === "solved") {
     item.append(formula(s.formula), symbols(s.legend));
     if (s.numbers) item.append(el("p", { class: "lesson-with" }, say("With the numbers put in:")), formula(s.numbers));
