@@ -10,7 +10,8 @@ import (
 // A Form is what a person filled in, and what a link carries. "air" is what was typed for that input and
 // "air.unit" the unit it is in; "part.2.length" is the length in the table's row 2, "part.length.unit" the
 // unit of that column and "part.2.length.unit" of one cell. "units" may be "si" or "us", the units answers
-// are given in, and "units.temperature" the unit for one quantity.
+// are given in, and "units.temperature" the unit for one quantity. "working" may be "none" for an answer that nobody reads,
+// such as a sum to be added up further: writing the steps down takes longer than all else.
 type Form map[string]string
 
 // ParseForm reads a form from text such as "air=31&air.unit=degC". Percent signs escape bytes and a plus is

@@ -67,6 +67,7 @@ func (j *jsonWriter) figure(f Figure) {
 		j.text("unit_id", f.UnitID)
 		j.number("value", f.Value)
 		j.text("typed", f.Typed)
+		j.text("full", f.Full)
 	}
 	j.ints("steps", f.Steps)
 	if f.Timer != nil {

@@ -31,7 +31,7 @@ type wire struct {
 type wireFig struct {
 	Key, Label, Text, Unit string
 	UnitID                 string `json:"unit_id"`
-	Typed                  string
+	Typed, Full            string
 	Value                  float64
 	Steps                  []int
 }
@@ -77,7 +77,7 @@ func TestAReportReachesThePageWhole(t *testing.T) {
 	w := decoded(t, r)
 	require.Equal(t, "sample", w.ID)
 	for i, f := range r.Figures {
-		require.Equal(t, wireFig{f.Key, f.Label, f.Text, f.Unit, f.UnitID, f.Typed, f.Value, append([]int{}, f.Steps...)}, w.Figures[i])
+		require.Equal(t, wireFig{f.Key, f.Label, f.Text, f.Unit, f.UnitID, f.Typed, f.Full, f.Value, append([]int{}, f.Steps...)}, w.Figures[i])
 	}
 	for i, s := range r.Steps {
 		title, id := "", ""

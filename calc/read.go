@@ -60,7 +60,7 @@ func (r *reader) table(e *Entry, prefix string, in *Input) {
 	case len(rows) == 0 && in.Optional:
 		return
 	case len(rows) == 0:
-		r.problem(in, table, Missing, "{label} has no rows", "Add a {row}", Words(r.label(in.Key, in.RowName), "row"))
+		r.problem(in, table, Missing, "{label} has no rows", "Add a {row}", Words(r.label("one", in.RowName), "row"))
 		return
 	case len(rows) > in.Most:
 		r.problem(in, table, TooMany, "{label} has {n} rows; it can hold {most}", "Take some out, or split the work in two",

@@ -64,6 +64,7 @@ type Figure struct {
 	UnitID     string  // blank for words
 	Value      float64 // in that unit, unrounded
 	Typed      string  // the same, rounded as Text is, as a form takes it in whatever language; blank for words
+	Full       string  // the same to nine digits, to be added up further
 	Steps      []int   // the working behind it, as places in Steps counted from 1
 	Timer      *Timer  // that it can start, or nil
 }
@@ -127,12 +128,15 @@ func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
 	x := unit.Convert(f.num.V, f.num.Unit, u)
 	fig.Typed = fixed(x, unit.Decimals(out.Decimals, out.Unit, u))
 	fig.Text = strings.Replace(l.number(fig.Typed), "-", "−", 1)
-	fig.Unit, fig.UnitID, fig.Value = l.word(u.Label()), u.ID(), x
+	fig.Unit, fig.UnitID, fig.Value, fig.Full = l.word(u.Label()), u.ID(), x, significant(x, 9)
 	return fig, !math.IsNaN(x) && !math.IsInf(x, 0)
 }
 
 // behind lists every step that the given ones rest on, in order. A step only uses earlier ones.
 func (w *Working) behind(steps []int) []int {
+	if w.brief {
+		return nil
+	}
 	wanted := make([]bool, len(w.steps)+1)
 	for _, n := range steps {
 		wanted[n] = true

@@ -25,7 +25,7 @@ func (c *Calculator) run(l Language, form Form) (Report, *Working) {
 	r := reader{Language: l, form: form, typed: map[unit.Quantity]unit.Unit{}}
 	entry := r.read(&Entry{}, c.Inputs) // before its problems are taken
 	w := &Working{Entry: entry, problems: r.problems, results: map[string][]figure{}, lists: map[string][][]figure{}}
-	w.voice = newVoice(l, form, r.typed)
+	w.voice, w.brief = newVoice(l, form, r.typed), form["working"] == "none"
 	w.adopt(w.Entry)
 	if len(w.problems) == 0 || c.InStages {
 		c.Work(w)
@@ -78,7 +78,9 @@ func (c *Calculator) answer(report *Report, w *Working, form Form) {
 			}
 		}
 	}
-	report.Steps = w.lines()
+	if !w.brief {
+		report.Steps = w.lines()
+	}
 	report.Pictures = w.pictures
 	for _, caution := range c.Cautions {
 		w.Caution(caution)

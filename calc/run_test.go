@@ -150,3 +150,15 @@ func tableKey(field string) string {
 	}
 	return field
 }
+
+// A sum to be added up further is asked for without its working.
+func TestAnAnswerWithoutItsWorking(t *testing.T) {
+	whole, brief := sample.Run(filled("")), sample.Run(filled("working=none"))
+	require.NotEmpty(t, whole.Steps)
+	assert.Empty(t, brief.Steps)
+	require.Len(t, brief.Figures, len(whole.Figures))
+	for i, f := range brief.Figures {
+		assert.Equal(t, whole.Figures[i].Full, f.Full)
+		assert.Empty(t, f.Steps)
+	}
+}

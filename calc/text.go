@@ -68,16 +68,18 @@ func Term(p Phrase, name string) Arg { return Say(p).As(name) }
 // A voice is how answers are worded: the language and the units a person reads.
 type voice struct {
 	Language
-	units map[unit.Quantity]unit.Unit
+	units  map[unit.Quantity]unit.Unit
+	totals bool // in gallons and pounds
 }
 
 // newVoice takes the units to answer in from the form: the one that "units.temperature" names for a quantity, else
 // what "units" asks for, else the unit that the person typed that quantity in.
 func newVoice(l Language, form Form, typed map[unit.Quantity]unit.Unit) voice {
-	v := voice{l, map[unit.Quantity]unit.Unit{}}
+	v := voice{Language: l, units: map[unit.Quantity]unit.Unit{}}
 	switch form["units"] {
 	case "si":
 	case "us":
+		v.totals = form["units.volume"] == "" && form["units.mass"] == ""
 		for _, u := range unit.All() {
 			if u.US() {
 				v.units[u.Quantity()] = u
@@ -102,10 +104,17 @@ func newVoice(l Language, form Form, typed map[unit.Quantity]unit.Unit) voice {
 	return v
 }
 
-// unitFor is the unit in which a quantity given in own is shown.
+// unitFor is the unit in which a quantity given in own is shown. What is stated in litres or kilograms is a total: where the
+// form asks for US units it is read in gallons and pounds, not in the ounces of a cup.
 //
 //go:noinline
 func (v voice) unitFor(own unit.Unit) unit.Unit {
+	if v.totals && own == unit.Litre {
+		return unit.Gallon
+	}
+	if v.totals && own == unit.Kilogram {
+		return unit.Pound
+	}
 	if u, ok := v.units[own.Quantity()]; ok {
 		return u
 	}

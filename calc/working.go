@@ -22,6 +22,7 @@ type Working struct {
 	cautions []string // worded
 	pictures []Picture
 	rows     []RowText
+	brief    bool // nobody reads the steps
 }
 
 // A Step is one line of the working.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"spraywright/calc"
+	"spraywright/calc/unit"
 )
 
 // A field is one input as the page shows it.
@@ -17,6 +18,7 @@ type field struct {
 	US      string // the unit a US shop expects first
 	Minus   bool   // a minus is possible, so the keypad must have one
 	Chips   bool   // few choices, shown side by side
+	One     string // one row of a table, as it is asked for: where a language needs an article, with that
 	First   []field
 	Blank   []field // the columns of the row that the page copies
 }
@@ -76,6 +78,12 @@ func newField(in calc.Input, table, row string) field {
 				break
 			}
 		}
+		// Litres and kilograms are of totals and tanks, which no ounce belongs to; see the core's unitFor.
+		if in.Unit == unit.Litre {
+			f.US = unit.Gallon.ID()
+		} else if in.Unit == unit.Kilogram {
+			f.US = unit.Pound.ID()
+		}
 		if in.Prefill {
 			f.Default = plain(in.Example)
 		}
@@ -89,6 +97,7 @@ func newField(in calc.Input, table, row string) field {
 			f.Default = in.Choices[0].Key
 		}
 	case "table":
+		f.One = string(in.RowName)
 		for _, col := range in.Rows {
 			f.First = append(f.First, newField(col, in.Key+".", in.Key+".1."))
 			f.Blank = append(f.Blank, newField(col, in.Key+".", in.Key+".0."))

@@ -72,5 +72,8 @@ func (t tongue) copyStruct(v reflect.Value, under, key string) reflect.Value {
 			said.Field(i).Set(t.copy(v.Field(i), under, key))
 		}
 	}
+	if v.Type() == fieldType {
+		said.FieldByName("One").SetString(t.label("one", calc.Phrase(v.FieldByName("One").String())))
+	}
 	return said
 }

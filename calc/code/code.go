@@ -86,8 +86,8 @@ func linkCode(w *calc.Working) {
 		w.Judge(calc.Go, calc.Say("A phone camera reads this QR code"), calc.Say("Keep the whole code and its white edge in view"))
 	}
 	if length.V > oftenCut {
-		w.Judge(calc.Wait, calc.Say("The link has {n} characters; some mail and chat programs cut a link after {most}", length.To(0, "n"), calc.N(oftenCut, unit.One).To(0, "most")),
-			calc.Say("Send the short link, or open the link once where it has arrived: one that was cut says so"))
+		w.Judge(calc.Wait, calc.Say("The readable link has {n} characters; some mail and chat programs cut a link after {most}", length.To(0, "n"), calc.N(oftenCut, unit.One).To(0, "most")),
+			calc.Say("Hand on the short link, or open the long one once where it has arrived: one that was cut says so"))
 	}
 	if !ok {
 		return

@@ -55,8 +55,8 @@ func steps(low, high, step float64) Band {
 }
 
 // Around is the band of round numbers about an input's example, in a unit: between its 1.6th part and 1.6 times it, or
-// within 6 °C of a temperature, and within the input's limits; three times as far where it may be wide. It is the example alone
-// where the form starts with it.
+// within 6 °C of a temperature, and within the input's limits and what can be believed of it; three times as far where it may
+// be wide. It is the example alone where the form starts with it.
 func Around(in *calc.Input, u unit.Unit, wide bool) Band {
 	x, k := in.Example, 1.
 	if wide {
@@ -70,6 +70,10 @@ func Around(in *calc.Input, u unit.Unit, wide bool) Band {
 		low, high = x, x
 	}
 	low, high = min(low, high), max(low, high)
+	if in.Unit == unit.KilogramPerLitre && !in.Prefill {
+		lightest, heaviest := believable(in.Key)
+		low, high = max(low, lightest), min(high, heaviest)
+	}
 	low, high = unit.Convert(max(low, in.Limits.Min), in.Unit, u), unit.Convert(min(high, in.Limits.Max), in.Unit, u)
 	step := nice((high - low) / 8)
 	if in.Whole {
@@ -80,6 +84,18 @@ func Around(in *calc.Input, u unit.Unit, wide bool) Band {
 	}
 	first, last := math.Ceil(low/step-1e-6), math.Floor(high/step+1e-6)
 	return steps(min(first, last)*step, last*step, step)
+}
+
+// believable is the range of a density in kg/L that a learner has ever seen on a sheet: a task with thinner heavier than
+// water teaches not to look at the numbers. Common practice, no source.
+func believable(key string) (low, high float64) {
+	switch key {
+	case "density_a", "part_density", "mix_density": // paint
+		return 0.9, 1.6
+	case "density_b": // hardener
+		return 0.95, 1.15
+	}
+	return 0.78, 0.95 // thinners and solvents
 }
 
 // text is the k-th number.

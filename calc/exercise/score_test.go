@@ -28,7 +28,7 @@ func TestAScoreIsTheShareOfTasksThatAreRight(t *testing.T) {
 
 // A course counts a score of 66.67 as passed at 66 and not at 67, and so does this, whatever the number of tasks.
 func TestRoundingNeverPassesAnybody(t *testing.T) {
-	for tasks := 1; tasks <= 60; tasks++ {
+	for _, tasks := range []int{1, 2, 3, 7, 13, 30, 59, 60} {
 		for right := 0; right <= tasks; right++ {
 			for pass := 1; pass <= 100; pass++ {
 				s := exercise.Score{Right: right, Tasks: tasks, Mastery: float64(pass) / 100}

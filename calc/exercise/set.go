@@ -1,6 +1,7 @@
 package exercise
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -48,12 +49,17 @@ func ReadSet(l calc.Language, link calc.Form) *Set {
 	s := &Set{Seed: link["seed"]}
 	t := &Task{Language: l}
 	id, second := uint64(0), uint64(0)
+	var strange []string
 	for key, text := range link {
 		id += hash(key, text)
 		second += mix(hash(text, key))
 		if !strings.HasPrefix(key, "q.") && !strings.Contains(ofSet, " "+key+" ") {
-			t.problem("", calc.NotOffered, "The link has “{text}”, which no set of exercises has", "Ask for the link again", key)
+			strange = append(strange, key)
 		}
+	}
+	slices.SortFunc(strange, strings.Compare) // a map has no order
+	for _, key := range strange {
+		t.problem("", calc.NotOffered, "The link has “{text}”, which no set of exercises has", "Ask for the link again", key)
 	}
 	s.ID, s.Name = strconv.FormatUint(id>>20, 36), name(id, second)
 	rows := link.Rows("q")

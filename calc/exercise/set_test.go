@@ -45,11 +45,23 @@ func TestWhatIsWrongWithALink(t *testing.T) {
 			assert.Empty(t, s.Tasks)
 		}
 	}
+	for range 20 { // a map has no order of its own
+		said := exercise.ReadSet(calc.Language{}, calc.ParseForm("q.1.of=wet-film&coats=2&air=3&b=4")).Problems
+		require.Len(t, said, 3)
+		assert.Equal(t, "“air” “b” “coats”", strings.Join([]string{word(said[0].Message), word(said[1].Message), word(said[2].Message)}, " "))
+	}
 	var many strings.Builder
 	for i := range 31 {
 		many.WriteString("&q." + string(rune('1'+i/9)) + string(rune('1'+i%9)) + ".of=wet-film")
 	}
 	assert.Equal(t, "A set holds at most 30 exercises", exercise.ReadSet(calc.Language{}, calc.ParseForm(many.String())).Problems[0].Message)
+}
+
+// word is the first word of a sentence in quotes.
+func word(s string) string {
+	_, s, _ = strings.Cut(s, "“")
+	s, _, _ = strings.Cut(s, "”")
+	return "“" + s + "”"
 }
 
 func FuzzReadSet(f *testing.F) {

@@ -28,9 +28,10 @@ func (j *job) pour(c *coat) {
 		}
 		scale := j.UnitOf(field.ScaleStep)
 		components, _ := mixing.Components(j.Working, c.ratio, c.byWeight, c.densities, c.cups[i].volume)
+		added, readings := mixing.Shown(j.Working, components, j.gun.scaleStep)
 		for k, comp := range components {
-			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(comp.Mass).In(scale),
-				calc.Of(mixing.Rounded(j.Working, comp.Reading, j.gun.scaleStep)).In(scale))
+			j.List(cups, calc.Told(cupsNamed(c, i, n)), calc.Told(calc.Say(names[k])), calc.Of(comp.Volume), calc.Of(added[k]).In(scale),
+				calc.Of(readings[k]).In(scale))
 		}
 		j.label(c, i, n)
 		i = n

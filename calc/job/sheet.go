@@ -46,7 +46,8 @@ func (j *job) callSheet() {
 		end = s.later("All parts ready", end, r)
 	}
 	start := s.start
-	j.Result(takes, end)
+	// In whole minutes, like the times that it lies between.
+	j.Result(takes, j.Step(takes.Label, "T = ceil(t - 1e-9)", unit.Minute, source.Definition, math.Ceil(end.V-1e-9), end))
 	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
 		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what).Timed(e.timer), calc.Told(e.mind))
@@ -64,9 +65,10 @@ func clock(start int, t calc.Num) calc.Text {
 	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Ceil(t.V-1e-9))), "clock"), t.As("t"))
 }
 
-// done is the time of day, or how long after the start where no clock was given.
+// done is the time of day, or how long after the start where no clock was given: to the minute that has then begun, as the
+// call sheet says of its last line.
 func (j *job) done(start int, end calc.Num) calc.Text {
-	minutes := int(math.Round(end.V))
+	minutes := int(math.Ceil(end.V - 1e-9))
 	if j.Words(field.Clock) != "" {
 		return calc.Say("{clock}", calc.Words(field.ShowClock(start+minutes), "clock"), end.As("t"))
 	}

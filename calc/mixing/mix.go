@@ -66,8 +66,9 @@ func mix(w *calc.Working) {
 		}
 	}
 	scale := w.UnitOf(scaleStep)
+	added, readings := Shown(w, cs, step)
 	for i, c := range cs {
-		w.List(components, name(i), calc.Of(c.Volume), calc.Of(c.Mass).In(scale), calc.Of(Rounded(w, c.Reading, step)).In(scale))
+		w.List(components, name(i), calc.Of(c.Volume), calc.Of(added[i]).In(scale), calc.Of(readings[i]).In(scale))
 	}
 	if !mixed.Given() {
 		mixed = MixDensity(w, parts, byWeight, rho)

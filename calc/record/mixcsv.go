@@ -127,9 +127,9 @@ func figure(n calc.Num, u unit.Unit, decimals int) string {
 // partsOf lists what was poured for each mix: "Paint 360.0 g; Hardener 90.0 g".
 func partsOf(w *calc.Working, us bool) ([]string, bool) {
 	parts := make([]string, len(w.Rows(logLines)))
-	mass, volume := unit.Gram, unit.Millilitre
+	mass, volume, decimals := unit.Gram, unit.Millilitre, 2
 	if us {
-		mass, volume = unit.Ounce, unit.FluidOunce
+		mass, volume, decimals = unit.Pound, unit.Gallon, 4 // as the other columns have them
 	}
 	for _, row := range w.Rows(pouredLines) {
 		n := int(row.Given(field.PouredOf).V)
@@ -139,9 +139,9 @@ func partsOf(w *calc.Working, us bool) ([]string, bool) {
 		}
 		said := strings.TrimSpace(row.Words(field.PouredName))
 		if m := row.Given(field.PouredMass); m.Given() {
-			said += " " + figure(m, mass, 2) + " " + mass.Symbol()
+			said += " " + figure(m, mass, decimals) + " " + mass.Symbol()
 		} else if v := row.Given(field.PouredVolume); v.Given() {
-			said += " " + figure(v, volume, 2) + " " + volume.Symbol()
+			said += " " + figure(v, volume, decimals) + " " + volume.Symbol()
 		}
 		if parts[n-1] != "" {
 			said = parts[n-1] + "; " + said

@@ -39,7 +39,7 @@ func bench(t *testing.T, s *server, l look) *tab {
 }
 
 func TestReadingsAreKeyedInWithOneThumb(t *testing.T) {
-	for _, l := range []look{phone, phoneDark, narrow, desk} {
+	for _, l := range screens() {
 		p := bench(t, serve(t), l)
 		pad(p, "105E95E11<03E")
 		p.waitIn(`[data-out="film_mean"]`, "101 µm") // (105 + 95 + 103) / 3

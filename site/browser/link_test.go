@@ -129,11 +129,11 @@ func TestADamagedLinkIsNotPassedOver(t *testing.T) {
 		"part.01.length=20",
 		"%61ir%3D20",
 	} {
-		other := open(t, s, "#"+bad, phone)
+		other.afresh("#" + bad)
 		other.waitIn("#notices", damaged)
 	}
 	for _, good := range []string{"air=20&air.unit=degF&units=us&units.temperature=degC&dew_point.unit=degF", "part.1.length=20&part.length.unit=in", "card", "units=us"} {
-		other := open(t, s, "#"+good, phone)
+		other.afresh("#" + good)
 		other.waitIn(".bar-needed", "Still needed")
 		assert.NotContains(t, other.text("#notices"), damaged, good)
 	}

@@ -80,7 +80,7 @@ func choosesMonth(p *tab, month string) {
 }
 
 func TestMonthsAndTwelveMonthsAddUp(t *testing.T) {
-	for _, l := range []look{phone, phoneDark, narrow, desk, deskDark} {
+	for _, l := range screens() {
 		p := fiveMixes(t, l)
 		p.has("#log-days .log-day:nth-child(1)", "2026-11-25 2 mixes, 1.60 L, VOC 0.75 kg", "14:30 Grey primer 1000 mL VOC 500 g", "8:00 Two-pack clear 600 mL VOC 252 g")
 		p.has("#log-days .log-day:nth-child(2)", "2026-11-03 1 mix, 0.40 L, VOC 0.17 kg")
@@ -202,7 +202,7 @@ func TestTheLogIsSavedAsCSV(t *testing.T) {
 		"mixed_on=2026-11-26&product=%3DHYPERLINK(%22x%22)&mixed_volume=1&mixed_volume.unit=L", "mixed_on=2026-10-02&product=Grau,+matt+%E2%80%9CÄ%E2%80%9D&mixed_mass=2&mixed_mass.unit=kg", "mixed_on=2026-11-20&product=Broken&mixed_volume=some")
 	p.waitUntil("the months can be chosen", `document.querySelectorAll("#log-which option").length >= 2`)
 	choosesMonth(p, "2026-11")
-	p.waitIn("#log-bad", "1 entries of this month cannot be read, and are not counted.")
+	p.waitIn("#log-bad", "1 entry of 2026-11 cannot be read, and is not counted.")
 	p.waitIn(`[data-out="month_volume"]`, "1.6 L")
 	p.tap(`[data-csv="all"]`)
 	p.waitIn("#notices", "Saved as mix-log-2026-10-to-2026-11.csv. 1 entries could not be read and are not in it.")

@@ -26,6 +26,14 @@ var (
 	deskDark  = look{"desk-dark", 1280, 800, false, "dark", ""}
 )
 
+// screens is every screen where somebody will look at the pictures, and otherwise those that have to differ.
+func screens() []look {
+	if os.Getenv("SPRAYWRIGHT_SHOTS") == "" {
+		return []look{narrow, desk}
+	}
+	return []look{narrow, phone, phoneDark, desk, deskDark}
+}
+
 // wear gives the page another screen.
 func (p *tab) wear(l look) {
 	p.t.Helper()

@@ -51,11 +51,25 @@ func (p *tab) enterIn(selector, text string) {
 }
 
 func TestTheJobCardIsOnePage(t *testing.T) {
-	p := open(t, serve(t), "", phone)
+	served := serve(t)
+	p := open(t, served, "", phone)
 	p.demo()
 	p.prints()
 	for _, s := range []sheet{a4, letter} {
 		assert.Equal(t, 1, p.onPaper("card", s), s.name)
+	}
+	p = open(t, served, "es/", phone)
+	p.tap("#try a")
+	p.waitUntil("there is an answer", `document.querySelector(".pour-cup [data-log]") !== null`)
+	p.prints()
+	for _, s := range []sheet{a4, letter} {
+		assert.Equal(t, 1, p.onPaper("card-es", s), "Spanish, "+s.name)
+	}
+	p.choose("units", "us") // and longer numbers
+	p.waitIn("#card", "gal")
+	p.prints()
+	for _, s := range []sheet{a4, letter} {
+		assert.Equal(t, 1, p.onPaper("card-es-us", s), "Spanish, US units, "+s.name)
 	}
 }
 

@@ -83,7 +83,7 @@ func TestTheSheetWorksByKeys(t *testing.T) {
 	assert.Equal(t, "Share this form", evaluate[string](p, `document.getElementById(document.getElementById("share-sheet").getAttribute("aria-labelledby")).innerText`))
 	assert.Contains(t, p.value2("#share-link"), "wet-film.html#fields=3&coats=2&dry_film=60&volume_solids=45&fields=3")
 	p.waitUntil("the code says what it is", `document.querySelector("#share-code [role=img]")?.getAttribute("aria-label").includes("QR code that holds the link") ?? false`)
-	assert.False(t, p.sees(`[data-share="short"]`), "a short link is offered where the long one is short")
+	assert.False(t, p.sees(`[data-share="long"]`), "the link is short, and yet another is offered")
 	p.keys(kb.Escape)
 	p.waitUntil("the sheet is gone, and the focus back", `!document.getElementById("share-sheet").open && document.activeElement.id === "share"`)
 	assert.Empty(t, p.text("#notices"))
@@ -104,16 +104,19 @@ func TestALinkIsGivenToAnotherProgram(t *testing.T) {
 	p.waitUntil("it is handed on", `globalThis.shared?.url.includes("#fields=3&") && !document.getElementById("share-sheet").open`)
 }
 
-func TestAShortLinkIsOfferedForALongForm(t *testing.T) {
+func TestALongFormIsHandedOnByItsShortLink(t *testing.T) {
 	s := serve(t)
 	p := open(t, s, "", phone)
 	p.demo()
 	evaluate[bool](p, `(navigator.clipboard.writeText = async (s) => { globalThis.copied = s; }, true)`)
 	p.tap("#share")
-	p.tap(`[data-share="short"]`)
+	p.waitUntil("the short link stands there", `document.getElementById("share-link").value.includes("#1:")`)
+	p.tap(`[data-share="copy"]`)
 	p.waitIn("#share-says", "Link copied.")
 	short := evaluate[string](p, `copied`)
 	assert.Less(t, len(short), 1000)
+	p.tap(`[data-share="long"]`)
+	p.waitUntil("the readable link is copied", `copied.includes("#fields=")`)
 	p.fits()
 	// Pasted into an open page, it is followed as any other link is.
 	other := open(t, s, "", phone)
@@ -141,7 +144,7 @@ func TestHostileCodesSayTheyCannotBeRead(t *testing.T) {
 
 func TestTheSheetFitsEveryScreen(t *testing.T) {
 	s := serve(t)
-	for _, l := range []look{narrow, phone, phoneDark, desk, deskDark} {
+	for _, l := range screens() {
 		p := open(t, s, "", l)
 		p.demo()
 		p.tap("#share")

@@ -8,7 +8,7 @@ import (
 
 func TestTheSiteOpens(t *testing.T) {
 	s := serve(t)
-	for _, l := range []look{narrow, phone, phoneDark, desk, deskDark} {
+	for _, l := range screens() {
 		t.Run(l.name, func(t *testing.T) {
 			p := open(t, s, "", l)
 			p.waitFor("Spraywright")

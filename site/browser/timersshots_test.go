@@ -10,7 +10,7 @@ import (
 // The states that somebody should look at.
 func TestTakePicturesOfTheTimers(t *testing.T) {
 	s := serve(t)
-	for _, l := range []look{phone, phoneDark, narrow, desk, deskDark} {
+	for _, l := range screens() {
 		p := withClock(t, s, "timers.html", l)
 		p.waitIn("main", "None runs.")
 		p.shotWhole("timers-none")

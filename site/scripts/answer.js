@@ -3,12 +3,10 @@ import { byId, copy, el, fill, slot } from "./dom.js";
 import { list } from "./lists.js";
 import { picture } from "./picture.js";
 import { timerButton } from "./timer-button.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 import { steps } from "./working.js";
 
 const longWords = 14; // characters; longer words are a sentence rather than a figure
-
-const words = { go: say("Go"), wait: say("Wait"), stop: say("Stop") };
 
 export class Card {
   #root = byId("card");
@@ -55,12 +53,12 @@ export class Card {
       item.classList.add(r.level);
       item.rulingSteps = r.steps;
       if (r.steps.length === 0) item.querySelector("details").remove();
-      return fill(item, { word: words[r.level], why: r.why, do: r.do });
+      return fill(item, { word: levelWord(r.level), why: r.why, do: r.do });
     }));
     for (const open of byId("verdict").querySelectorAll(".why-steps[open]")) this.#work(open);
     clearTimeout(this.#spoken);
     this.#spoken = setTimeout(() => {
-      const text = rulings.length > 0 ? `${words[rulings[0].level]}. ${rulings[0].why}. ${rulings[0].do}` : "";
+      const text = rulings.length > 0 ? `${levelWord(rulings[0].level)}. ${rulings[0].why}. ${rulings[0].do}` : "";
       if (byId("spoken").textContent !== text) byId("spoken").textContent = text;
     }, 1200);
   }

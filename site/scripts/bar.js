@@ -1,6 +1,6 @@
 // The bar at the bottom: the short answer, or what is still needed. It stays above the keypad.
 import { byId, copy, el, fill, show, slot } from "./dom.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 
 const longLabels = 40; // characters; longer labels leave room for two figures
 const longWords = 14; // characters; longer words may take two lines
@@ -39,7 +39,7 @@ export class Bar {
     const ruling = fill(copy("part-ruling"), { why: verdict.why });
     ruling.classList.add(verdict.level);
     const word = slot(ruling, "word");
-    word.textContent = { go: say("Go"), wait: say("Wait"), stop: say("Stop") }[verdict.level];
+    word.textContent = levelWord(verdict.level);
     holder.replaceChildren(ruling.querySelector(".shape"), word, " ", slot(ruling, "why"));
   }
 

@@ -2,6 +2,9 @@
 // says so. A record is a plain object with an id; each write gives it the next rev, and a write that starts from
 // an older rev than the stored one is refused, so that two tabs never overwrite each other unseen.
 
+import { notify } from "./notices.js";
+import { say } from "./words.js";
+
 const name = "spraywright";
 const version = 2;
 const kinds = { profile: ["kind"], timer: [], mix: ["day"], month: [] }; // the stores and what they are searched by
@@ -17,12 +20,37 @@ const channel = globalThis.BroadcastChannel && new BroadcastChannel("spraywright
 if (channel) channel.onmessage = ({ data }) => tell(data);
 
 /** Another tab has changed the record since it was read here. */
-export class Conflict extends Error {}
+export class Conflict extends Error {
+  constructor(record) {
+    super(record.name ? say("Another tab has changed “{name}” meanwhile. Nothing was kept.", { name: record.name }) : say("Another tab has changed this meanwhile. Nothing was kept."));
+  }
+}
+
+/** A newer page has changed how records are kept, and this one can neither read nor write them any more. */
+export class Outdated extends Error {
+  constructor() {
+    super(say("This page is older than the site in another tab: reload this page. Nothing was kept."));
+  }
+}
+
+/** What to say of a failure: how a page that is too old is put right, or else the words given. */
+export const told = (error, otherwise) => (error instanceof Outdated ? error.message : otherwise);
 
 const done = (request) => new Promise((resolve, reject) => {
   request.onsuccess = () => resolve(request.result);
   request.onerror = () => reject(request.error);
 });
+
+// Everything asked of an old page fails from then on; the person is told once, in one line.
+addEventListener("unhandledrejection", (event) => event.reason instanceof Outdated && event.preventDefault());
+
+function outdated() {
+  const error = new Outdated();
+  opened = Promise.reject(error);
+  opened.catch(() => {});
+  notify(error.message, { [say("Reload")]: () => location.reload(), [say("Close")]: undefined });
+  return opened;
+}
 
 function open() {
   opened ??= new Promise((resolve) => {
@@ -40,17 +68,21 @@ function open() {
       }
     };
     request.onsuccess = () => {
-      request.result.onversionchange = () => request.result.close(); // a newer page may upgrade
+      request.result.onversionchange = () => { // a newer page may upgrade
+        request.result.close();
+        outdated();
+      };
       request.result.onclose = () => { opened = undefined; };
       resolve(request.result);
     };
-    request.onerror = request.onblocked = () => resolve(undefined);
+    request.onerror = () => resolve(request.error?.name === "VersionError" ? outdated() : undefined);
+    request.onblocked = () => resolve(undefined);
   });
   return opened;
 }
 
 /** Whether records outlive the page. */
-export const kept = async () => Boolean(await open());
+export const kept = () => open().then(Boolean, () => true);
 
 /** Every record of a kind, or those whose key lies between two values, both included; most limits how many. */
 export async function all(kind, key, from, to, most) {
@@ -71,7 +103,7 @@ export async function get(kind, id) {
 export async function put(kind, ...records) {
   return write(kind, async (find, set) => Promise.all(records.map(async (record) => {
     const old = await find(record.id);
-    if (old && old.rev !== record.rev) throw new Conflict(record.id);
+    if (old && old.rev !== record.rev) throw new Conflict(record);
     const next = { ...record, rev: (old?.rev ?? record.rev ?? 0) + 1, at: Date.now() }; // one that comes back counts on
     await set(next);
     return next;

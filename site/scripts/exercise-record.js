@@ -1,9 +1,10 @@
 // What a learner has done of a set: told to a course that listens, and put on the slip.
-import { kept } from "./exercise-keep.js";
+import { keep, kept } from "./exercise-keep.js";
 
-/** The record of a set: { seed, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. */
+/** The record of a set: { seed, begun, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. begun is the
+ * moment at which it was, by the device's clock. */
 export function readRecord(id, tasks) {
-  const record = { seed: "", name: "", at: 0, slots: [], ...kept(id) };
+  const record = { seed: "", begun: 0, name: "", at: 0, slots: [], ...kept(id) };
   if (!Array.isArray(record.slots)) record.slots = [];
   while (record.slots.length < tasks) record.slots.push({ draw: 1, tries: [] });
   record.slots.length = tasks;
@@ -12,10 +13,31 @@ export function readRecord(id, tasks) {
 }
 
 /** What a record has of an answer that was judged: the answer, and for the slip what was asked. title is the calculator's. */
-export const tried = (task, title, { draw, answer, unit }) => ({
-  draw, answer, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
+export const tried = (task, title, { when, draw, answer, unit }) => ({
+  when, draw, answer, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
   title, label: task.label, given: task.given.map((g) => [g.label, g.text]),
 });
+
+/** Takes in what another tab has kept of the same set since: its answers beside ours, or all of it where it has begun
+ * again. */
+export function mergeRecord(id, record) {
+  const other = readRecord(id, record.slots.length);
+  if (other.begun < record.begun) return;
+  const anew = other.begun > record.begun;
+  record.slots.forEach((slot, i) => {
+    const theirs = other.slots[i], tries = anew ? [] : slot.tries;
+    const news = theirs.tries.filter((t) => !tries.some((own) => own.draw === t.draw));
+    slot.tries = [...tries, ...news].sort((a, b) => (a.when ?? 0) - (b.when ?? 0));
+    slot.draw = anew ? theirs.draw : Math.max(slot.draw, ...news.map((t) => t.draw));
+  });
+  if (anew) Object.assign(record, { seed: other.seed, begun: other.begun, at: 0, typed: "" });
+}
+
+/** Keeps it, with what other tabs have kept. Returns whether the browser does. */
+export function keepRecord(id, record) {
+  mergeRecord(id, record);
+  return keep(id, record);
+}
 
 /** What counts for a task: the first answer given. Others are practice. */
 export const counted = (slot) => slot.tries[0];

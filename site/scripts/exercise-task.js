@@ -31,7 +31,7 @@ export class TaskView {
 
   set answer({ typed, unit }) {
     this.#box.value = typed ?? "";
-    if (!this.#unit.hidden) this.#unit.value = unit ?? "";
+    if (!this.#unit.hidden) this.#unit.value = unit || this.#unit.value;
   }
 
   /** Shows a task; n of so many, from the calculator with that page. */
@@ -44,7 +44,7 @@ export class TaskView {
     byId("task-form").hidden = !drawn || Boolean(task.judged);
     this.wrong("");
     if (drawn) this.#units(task.units);
-    this.answer = { typed: "", unit: "" };
+    this.answer = { typed: "", unit: task.unit_id };
     this.#result(task);
     byId("task-after").hidden = drawn && !task.judged;
     for (const id of ["task-open", "task-again"]) byId(id).hidden = !drawn;

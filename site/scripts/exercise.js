@@ -2,8 +2,8 @@
 import { formText } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet, settingsOf, task as askTask } from "./exercise-core.js";
-import { drop, keep } from "./exercise-keep.js";
-import { readRecord, tell, tried } from "./exercise-record.js";
+import { drop } from "./exercise-keep.js";
+import { keepRecord, mergeRecord, readRecord, tell, tried } from "./exercise-record.js";
 import { Slip } from "./exercise-slip.js";
 import { TaskView } from "./exercise-task.js";
 import { notify } from "./notices.js";
@@ -51,6 +51,7 @@ class Exercises {
     this.#known = known;
     this.#record = readRecord(set.id, set.tasks.length);
     this.#record.seed = set.seed || this.#record.seed || freshSeed();
+    this.#record.begun ||= Date.now();
     this.#slip = new Slip({ title: link.get("title") ?? "", record: this.#record, keep: () => this.#keep() });
   }
 
@@ -77,6 +78,15 @@ class Exercises {
     this.#keep();
     tell(this.#set.id, this.#record);
     this.#show();
+    addEventListener("storage", ({ key }) => key?.endsWith("exercise:" + this.#set.id) && this.#others());
+  }
+
+  // The same set is done in another tab as well.
+  #others() {
+    const { begun } = this.#record, done = this.#given;
+    mergeRecord(this.#set.id, this.#record);
+    if (this.#record.begun !== begun || this.#given !== done) this.#show();
+    else this.#marks();
   }
 
   get #slot() {
@@ -131,7 +141,7 @@ class Exercises {
       const task = await askTask(this.#known.get(of).dataset.core, of, settings);
       if (slot !== this.#slot || draw !== slot.draw || this.#given) return;
       if (task.problems.length > 0) return this.#view.wrong(sentence(task.problems[0]));
-      slot.tries.push(tried(task, this.#known.get(of).textContent, { draw, answer: typed, unit }));
+      slot.tries.push(tried(task, this.#known.get(of).textContent, { when: Date.now(), draw, answer: typed, unit }));
       this.#record.typed = this.#record.unit = "";
       this.#keep();
       if (slot.tries.length === 1) tell(this.#set.id, this.#record);
@@ -179,16 +189,16 @@ class Exercises {
   }
 
   #keep() {
-    if (!keep(this.#set.id, this.#record)) notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
+    if (!keepRecord(this.#set.id, this.#record)) notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
   }
 
   #startAgain() {
     const before = JSON.stringify(this.#record), { id } = this.#set;
     drop(id);
-    Object.assign(this.#record, { ...readRecord(id, this.#record.slots.length), seed: this.#set.seed || freshSeed(), name: this.#record.name, typed: "" });
+    Object.assign(this.#record, { ...readRecord(id, this.#record.slots.length), seed: this.#set.seed || freshSeed(), begun: Date.now(), name: this.#record.name, typed: "" });
     this.#slip.hide();
     this.#keep();
     this.#show(true);
-    notify(say("Started again from the first task."), { [say("Put my answers back")]: () => { Object.assign(this.#record, JSON.parse(before)); this.#keep(); this.#show(); }, [say("Close")]: undefined });
+    notify(say("Started again from the first task."), { [say("Put my answers back")]: () => { Object.assign(this.#record, JSON.parse(before), { begun: Date.now() }); this.#keep(); this.#show(); }, [say("Close")]: undefined });
   }
 }

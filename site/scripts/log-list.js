@@ -6,7 +6,7 @@ import { remember } from "./log-transfer.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { parse } from "./state.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 
 const measure = (f) => (f.unit ? `${f.text}\u202f${f.unit}` : f.text);
 
@@ -25,7 +25,7 @@ async function daysOf(parts, month) {
   if (new Set(rows.map((c) => c.day.text)).size === rows.length) return rows;
   const form = new Map([["log_month", month]]);
   rows.forEach((c, i) => {
-    const put = (key, f) => f.unit_id && form.set(`mix.${i + 1}.${key}`, String(f.value)).set(`mix.${i + 1}.${key}.unit`, f.unit_id);
+    const put = (key, f) => f.unit_id && form.set(`mix.${i + 1}.${key}`, f.full).set(`mix.${i + 1}.${key}.unit`, f.unit_id);
     form.set(`mix.${i + 1}.mixed_on`, c.day.text);
     put("mixes", c.mixes);
     put("mixed_volume", c.volume);
@@ -124,7 +124,7 @@ class OpenEntry {
   // The verdict on what stayed on the part.
   #told(report) {
     slot(this.root, "verdict").replaceChildren(...report.verdict.map((r) => {
-      const item = fill(copy("part-ruling"), { word: { go: say("Go"), wait: say("Wait"), stop: say("Stop") }[r.level], why: r.why, do: r.do });
+      const item = fill(copy("part-ruling"), { word: levelWord(r.level), why: r.why, do: r.do });
       item.classList.add(r.level);
       item.querySelector("details").remove();
       return item;

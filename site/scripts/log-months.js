@@ -6,7 +6,7 @@ import { sentence } from "./problems.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
-const atOnce = 200; // entries in one question to the core
+const atOnce = 200; // entries, or lines, in one question to the core
 
 /** The month so many before another, "2026-11". */
 export function before(month, n) {
@@ -41,7 +41,7 @@ export async function reportsOf(month, entries) {
   const parts = [], bad = [];
   for (let i = 0; i < entries.length; i += atOnce) {
     let some = entries.slice(i, i + atOnce);
-    const question = () => ask("mix-log", new Map([...rowsOf(some), ["log_month", month]]));
+    const question = () => ask("mix-log", new Map([...rowsOf(some), ["log_month", month], ["working", "none"]]));
     let report = await question();
     const wrong = new Set(report.problems.map((p) => Number(p.field.split(".")[1]) - 1));
     if (wrong.size > 0) {
@@ -62,13 +62,13 @@ export function sound(report) {
 
 const listOf = (report, key) => report.lists.find((l) => l.key === key) ?? { rows: [], columns: [] };
 
-// A total as a row that can be added up again. Numbers go back to the core exactly as it gave them.
+// A total as a row that can be added up again, with its numbers as the core wrote them out in full.
 function line(month, product, row, columns) {
   const cell = (key) => row[columns.findIndex((c) => c.key === key)];
   const values = [["mixed_on", month], ["product", product]];
   for (const [key, from] of [["mixes", "mixes"], ["voc_unknown", "voc_unknown"], ["mixed_volume", "volume"], ["mixed_mass", "mass"], ["voc_weighed", "voc_mass"]]) {
     const f = cell(from);
-    if (f.unit_id) values.push([key, String(f.value)], [key + ".unit", f.unit_id]);
+    if (f.unit_id) values.push([key, f.full], [key + ".unit", f.unit_id]);
   }
   return values;
 }
@@ -86,13 +86,14 @@ export function asRows(lines) {
   return new Map(lines.flatMap((values, i) => values.map(([key, text]) => [`mix.${i + 1}.${key}`, text])));
 }
 
-/** The totals of a month as lines to add up further, { products, whole }, from what is kept or worked out anew. */
+/** The totals of a month as lines to add up further, { products, whole, bad }, from what is kept or worked out anew; bad
+ * is how many entries cannot be read. */
 export async function totalsOf(month) {
   for (let tries = 0; ; tries++) {
     const record = (await get("month", month)) ?? { id: month };
-    if (record.lines) return record.lines;
-    const { parts } = await reportsOf(month, await entriesOf(month));
-    const lines = await together(month, parts.map(({ report }) => linesOf(month, report).products));
+    if (record.lines?.bad !== undefined) return record.lines;
+    const { parts, bad } = await reportsOf(month, await entriesOf(month));
+    const lines = { ...(await together(month, parts.map(({ report }) => linesOf(month, report)))), bad: bad.length };
     try {
       await put("month", { ...record, lines });
       return lines;
@@ -102,8 +103,37 @@ export async function totalsOf(month) {
   }
 }
 
-async function together(month, some) {
-  const lines = some.flat();
-  if (lines.length === 0) return { products: [], whole: [] };
-  return linesOf(month, sound(await ask("mix-log", new Map([...asRows(lines), ["log_month", month]]))));
+// The lines of a month from those of its parts.
+async function together(month, parts) {
+  if (parts.length < 2) return parts[0] ?? { products: [], whole: [] };
+  const add = async (lines) => linesOf(month, sound(await ask("mix-log", new Map([...asRows(lines), ["log_month", month], ["working", "none"]]))));
+  const products = [];
+  for (const some of shares(parts.flatMap((p) => p.products))) products.push(...(await add(some)).products);
+  return { products, whole: (await add(parts.flatMap((p) => p.whole))).whole };
+}
+
+/** Lines in shares that the core can take at once, all those of a product in one, whatever its case. */
+export function shares(lines) {
+  const named = new Map(), all = [];
+  for (const line of lines) {
+    const name = line.find(([key]) => key === "product")[1].toLowerCase();
+    if (!named.has(name)) named.set(name, []);
+    named.get(name).push(line);
+  }
+  for (const some of named.values()) {
+    if (all.length === 0 || all.at(-1).length + some.length > atOnce) all.push([]);
+    all.at(-1).push(...some);
+  }
+  return all;
+}
+
+/** A report with the rows that another has for a list, and the working behind them. */
+export function withList(report, key, other) {
+  const theirs = other.lists.find((l) => l.key === key);
+  if (!theirs) return report;
+  const behind = report.steps.length, moved = (numbers) => numbers.map((n) => n + behind);
+  const rows = theirs.rows.map((row) => row.map((f) => ({ ...f, steps: moved(f.steps) })));
+  const own = report.lists.find((l) => l.key === key);
+  const lists = own ? report.lists.map((l) => (l === own ? { ...l, rows: [...l.rows, ...rows] } : l)) : [...report.lists, { ...theirs, rows }];
+  return { ...report, lists, steps: [...report.steps, ...other.steps.map((s) => ({ ...s, from: moved(s.from) }))] };
 }

@@ -21,7 +21,8 @@ export function offerLogging(main) {
     logging = true; // two quick taps are one mix
     try {
       const { logOne } = await import("./log-tap.js");
-      if (await logOne(answer, Number(button.dataset.log), button.dataset.first === "change")) count(button.parentElement);
+      const n = Number(button.dataset.log), cup = cupsOf(answer.report, pouredIn[answer.id])[n];
+      await logOne(answer, n, { cup, changeFirst: button.dataset.first === "change", counted: () => buttons(main, answer) });
     } finally {
       logging = false;
     }
@@ -31,11 +32,36 @@ export function offerLogging(main) {
   import("./log-editor.js").then(({ editEntries }) => editEntries(main, linked, answer));
 }
 
-// Beside the button, where the thumb is, stands how often it has logged.
-function count(tools) {
-  const times = tools.querySelector(".logged") ?? tools.appendChild(el("b", { class: "logged", role: "status" }));
-  times.dataset.times = String(Number(times.dataset.times ?? 0) + 1);
-  times.textContent = say("Logged here: {n}", { n: times.dataset.times });
+// The cups that an answer has poured, those that are alike as one: { title, all, key, done }. all is how many the card
+// has of it, blank where it does not say, done how many of them have been logged.
+function cupsOf(report, key) {
+  const poured = report.lists.find((l) => l.key === key), labels = report.lists.find((l) => l.key === "labels");
+  if (!poured) return [];
+  const titles = poured.columns[0].key === "cup" ? [...new Set(poured.rows.map((row) => row[0].text))] : [""];
+  return titles.map((title) => {
+    const rows = title ? poured.rows.filter((row) => row[0].text === title) : poured.rows;
+    const what = rows.map((row) => row.map((f) => f.text).join(" ")).join("; "); // other amounts are other cups
+    return { title, all: labels?.rows.filter((row) => row[0].text === title).length || undefined, key: what, done: logged().get(what) ?? 0 };
+  });
+}
+
+// How often each has been logged is kept for the day: a phone forgets its pages while the paint is sprayed.
+
+function logged() {
+  try {
+    const { day, times } = JSON.parse(store.get("logged-here"));
+    if (day === new Date().toDateString()) return new Map(times);
+  } catch {
+    // nothing was logged, or it cannot be read
+  }
+  return new Map();
+}
+
+/** Counts one more of a cup, or one less. */
+export function count(cup, by) {
+  const times = logged();
+  times.set(cup.key, Math.max(0, (times.get(cup.key) ?? 0) + by));
+  store.set("logged-here", JSON.stringify({ day: new Date().toDateString(), times: [...times] }));
 }
 
 // The card draws its lists anew, so the buttons are put back after each answer.
@@ -44,15 +70,26 @@ function buttons(main, { id, report }) {
   if (!holder) return;
   if (report.problems.length > 0 && holder.hidden) return;
   const cups = holder.querySelectorAll(".pour-cup"), places = cups.length > 0 ? [...cups] : [...holder.querySelectorAll(".list")];
+  const known = cupsOf(report, pouredIn[id]);
   places.forEach((place, i) => {
-    if (!place.querySelector("[data-log]")) place.append(logButtons(i, cups.length > 0 ? place.querySelector(".cup")?.firstChild.textContent : ""));
+    const tools = place.querySelector(".log-tools") ?? place.appendChild(logButtons(i, known[i]?.title));
+    name(tools, known[i]);
   });
 }
 
 function logButtons(i, cup) {
   return el("p", { class: "log-tools" },
-    el("button", { type: "button", class: "plain", "data-log": String(i), ...(cup ? { "aria-label": say("Log this mix: {cup}", { cup }) } : {}) }, say("Log this mix")),
-    el("button", { type: "button", class: "plain", "data-log": String(i), "data-first": "change", ...(cup ? { "aria-label": say("Change first, then log: {cup}", { cup }) } : {}) }, say("Change first, then log")));
+    el("button", { type: "button", class: "plain", "data-log": String(i) }),
+    el("button", { type: "button", class: "plain", "data-log": String(i), "data-first": "change", ...(cup ? { "aria-label": say("Change first, then log: {cup}", { cup }) } : {}) }, say("Change first, then log")),
+    el("b", { class: "logged", role: "status" }));
+}
+
+// The button names the cup that it logs; beside it, where the thumb is, stands how many have been.
+function name(tools, { title, all, done }) {
+  const [log, , times] = tools.children;
+  log.textContent = all > 1 && done < all ? say("Log cup {n} of {all}", { n: done + 1, all }) : say("Log this mix");
+  if (title) log.setAttribute("aria-label", say("{does}: {cup}", { does: log.textContent, cup: title }));
+  times.textContent = done === 0 ? "" : all ? say("Logged: {n} of {all}", { n: done, all }) : say("Logged here: {n}", { n: done });
 }
 
 const key = "transfer_efficiency";

@@ -1,5 +1,5 @@
 // Entries of the log: { id, day, form }, the form as the text that a link would have.
-import { get, Conflict, freshId, put, remove } from "./db.js";
+import { get, Conflict, freshId, put, remove, told } from "./db.js";
 import { Core } from "./core.js";
 import { el } from "./dom.js";
 import { notify } from "./notices.js";
@@ -9,12 +9,18 @@ import { say } from "./words.js";
 
 let core;
 
+/** Whether the record is kept in US units. */
+export const inUS = () => store.get("units") === "us";
+
 /** The core's report for one of the log's calculators. */
 export function ask(id, form) {
   core ??= new Core("shelf.wasm");
   const whole = new Map(form);
-  if (!whole.has("units")) whole.set("units", store.get("units") || "si"); // whatever the mixes were typed in
-  return core.report(id, write(withShopUnits(whole)));
+  if (!whole.has("units")) whole.set("units", inUS() ? "us" : "si"); // whatever the mixes were typed in
+  if (id === "mix-record") return core.report(id, write(withShopUnits(whole)));
+  // Permits in the US count gallons and pounds: an ounce of VOC beside fluid ounces of paint is soon misread.
+  if (inUS()) whole.set("units.volume", "gal").set("units.mass", "lb");
+  return core.report(id, write(whole));
 }
 
 const two = (n) => String(n).padStart(2, "0");
@@ -35,7 +41,7 @@ export async function usual() {
   return values;
 }
 
-/** Has the core look at an entry and adds what it has worked out: volume and weight. wrong is its report where it is no
+/** Has the core look at an entry and adds what it has worked out, in full: volume and weight. wrong is its report where it is no
  * entry yet. */
 export async function check(values) {
   const report = await ask("mix-record", values);
@@ -44,7 +50,7 @@ export async function check(values) {
   for (const [key, from] of [["mixed_volume", "mix_volume"], ["mixed_mass", "mix_mass"]]) {
     const f = report.figures.find((g) => g.key === from);
     if (!f || form.has(key)) continue;
-    form.set(key, f.typed);
+    form.set(key, f.full);
     form.set(key + ".unit", f.unit_id);
   }
   return { form, report };
@@ -65,19 +71,19 @@ export async function written(entry) {
     return (await put("mix", entry))[0];
   } catch (error) {
     if (error instanceof Conflict) throw error;
-    notify(say("It could not be logged: this browser refused to write. Nothing in the log has changed, and what you typed still stands."));
+    notify(told(error, say("It could not be logged: this browser refused to write. Nothing in the log has changed, and what you typed still stands.")));
   }
 }
 
-/** Takes an entry out, and offers it back. It reports whether that was done. */
-export async function takeOut(entry, says) {
+/** Takes an entry out, and offers it back, which back is told of. It reports whether that was done. */
+export async function takeOut(entry, says, back) {
   try {
     await remove("mix", entry.id);
-  } catch {
-    notify(say("It could not be removed: this browser refused to write."));
+  } catch (error) {
+    notify(told(error, say("It could not be removed: this browser refused to write.")));
     return false;
   }
-  notify(says, { [say("Undo")]: () => written(entry), [say("Close")]: undefined });
+  notify(says, { [say("Undo")]: async () => (await written(entry)) && back?.(), [say("Close")]: undefined });
   return true;
 }
 

@@ -1,5 +1,5 @@
 // The transfer efficiency that a weighed cup gives, offered as the next figure to reckon with.
-import { all, Conflict, put } from "./db.js";
+import { all, Conflict, put, told } from "./db.js";
 import { el } from "./dom.js";
 import { notify } from "./notices.js";
 import { parse, store, write } from "./state.js";
@@ -37,6 +37,6 @@ async function keepWith(gun, te) {
       [say("Undo")]: () => put("profile", { ...kept, form: before }).catch(() => {}), [say("Close")]: undefined,
     });
   } catch (error) {
-    notify(error instanceof Conflict ? say("{gun} has just been changed in another tab. Try again.", { gun: gun.name }) : say("It could not be kept: this browser refused to write."));
+    notify(error instanceof Conflict ? say("{gun} has just been changed in another tab. Try again.", { gun: gun.name }) : told(error, say("It could not be kept: this browser refused to write.")));
   }
 }

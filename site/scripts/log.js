@@ -3,10 +3,10 @@ import { Card } from "./answer.js";
 import { kept, valuesOf, watch } from "./db.js";
 import { byId, el } from "./dom.js";
 import { DayList } from "./log-list.js";
-import { asRows, before, entriesOf, reportsOf, sound, totalsOf } from "./log-months.js";
+import { asRows, before, entriesOf, reportsOf, shares, sound, totalsOf, withList } from "./log-months.js";
 import { saveFile } from "./log-file.js";
 import { preparePrint } from "./log-print.js";
-import { ask, hand, today } from "./log-store.js";
+import { ask, hand, inUS, today } from "./log-store.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { forget } from "./shelf-shown.js";
@@ -33,28 +33,39 @@ export async function open() {
     parts = found.parts;
     await list.show(parts);
     byId("log-empty").hidden = entries.length > 0;
-    byId("log-bad").hidden = found.bad.length === 0;
-    byId("log-bad").replaceChildren(say("{n} entries of this month cannot be read, and are not counted.", { n: found.bad.length }));
     await totals(mine);
   }
 
-  // The month and the eleven before it by product; the eleven before those only for the sums up to each.
+  // The sums of the month and the twenty-two before it are asked for in one question, those of each product of the last
+  // twelve in as many as their names need.
   async function totals(mine = ++turn) {
-    const from = before(month, 22), year = before(month, 11), lines = [];
+    const from = before(month, 22), year = before(month, 11), whole = [], products = [], bad = [];
     for (const m of monthsOf(days).filter((m) => m >= from && m <= month)) {
       byId("log-busy").textContent = say("Adding up {month} …", { month: m });
       const found = await totalsOf(m);
       if (mine !== turn) return;
-      lines.push(...(m < year ? found.whole : found.products));
+      whole.push(...found.whole);
+      if (m >= year) products.push(...found.products);
+      if (found.bad === 1) bad.push(say("1 entry of {month} cannot be read, and is not counted.", { month: m }));
+      if (found.bad > 1) bad.push(say("{n} entries of {month} cannot be read, and are not counted.", { n: found.bad, month: m }));
     }
-    const asked = (form) => ask("mix-log", new Map([...asRows(lines), ["log_month", month], ...form]));
-    let report = lines.length > 0 && (await asked(settings.values));
-    settings.wrong(report ? report.problems : []);
-    if (report && report.problems.length > 0) report = sound(await asked(new Map()));
+    byId("log-bad").hidden = bad.length === 0;
+    byId("log-bad").replaceChildren(...bad.map((text) => el("span", {}, text)));
+    const report = whole.length > 0 && (await added(whole, products));
     if (mine !== turn) return;
     byId("log-busy").textContent = "";
     byId("card").hidden = !report;
     if (report) card.show(report);
+  }
+
+  async function added(whole, products) {
+    const asked = (lines, form) => ask("mix-log", new Map([...asRows(lines), ["log_month", month], ...form]));
+    let report = await asked(whole, settings.values);
+    settings.wrong(report.problems);
+    if (report.problems.length > 0) report = sound(await asked(whole, new Map()));
+    report = { ...report, lists: report.lists.filter((l) => l.key !== "product_total") }; // of all products as one
+    for (const some of shares(products)) report = withList(report, "product_total", sound(await asked(some, new Map())));
+    return report;
   }
 
   function monthsToChoose() {
@@ -95,10 +106,13 @@ class Settings {
 
   constructor(root, changed) {
     this.#root = root;
+    const usual = inUS() ? { "mass_limit.unit": "lb" } : {};
+    if (inUS() && !this.values.has("csv_units")) this.values.set("csv_units", "us");
     for (const c of root.querySelectorAll("input[name], select[name]")) {
       const value = this.values.get(c.name);
       if (c.type === "radio") c.checked = value ? c.value === value : c.checked;
       else if (value) c.value = value;
+      else if (usual[c.name]) c.value = usual[c.name];
     }
     root.addEventListener("submit", (event) => event.preventDefault());
     root.addEventListener("change", ({ target }) => {

@@ -215,7 +215,7 @@ export class Page {
   #rememberPlaces() {
     const name = "closed:" + this.#id;
     const closed = new Set(store.get(name).split(" "));
-    for (const place of this.#main.querySelectorAll("details.place")) {
+    for (const place of this.#main.querySelectorAll("details.place, details.card-place")) {
       if (closed.has(place.id)) place.open = false;
       place.addEventListener("toggle", () => {
         closed[place.open ? "delete" : "add"](place.id);

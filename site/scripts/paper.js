@@ -44,15 +44,17 @@ function layOut() {
   layer.lay(answer, drawn?.link === linkTo(answer.form) ? drawn.picture : undefined);
 }
 
-// Labels are offered where the answer tells what to pour into a cup.
+// What is done with a card stands at its top, where the answer tells what to pour into a cup: a job's card is long.
 function offerLabels() {
   const tools = byId("paper-tools");
   const pours = answer.report.lists.some((l) => l.key === "labels" || l.key === "component");
   tools.hidden = !pours;
   if (!pours || tools.firstChild) return;
-  const print = el("button", { type: "button", class: "plain" }, say("Print the card"));
-  const labels = el("button", { type: "button", class: "plain", id: "cup-labels" }, say("Cup labels"));
+  const print = el("button", { type: "button", class: "plain" }, say("Print"));
+  const labels = el("button", { type: "button", class: "plain", id: "cup-labels" }, say("Labels"));
+  const share = el("button", { type: "button", class: "plain" }, say("Share"));
   print.addEventListener("click", printCard);
+  share.addEventListener("click", () => byId("share").click());
   labels.addEventListener("click", () => import("./paper-labels.js").then((module) => module.openLabels(answer.report)));
-  tools.append(print, labels);
+  tools.append(print, labels, share, el("a", { class: "plain", href: "timers.html" }, say("Timers")));
 }

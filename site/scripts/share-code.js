@@ -18,6 +18,7 @@ export async function codeOf(link) {
   const report = await ask("link-code", "link", link);
   return {
     rulings: report.verdict,
+    cut: report.verdict.length > 1, // the second ruling is of a link that programs cut
     short: report.figures.find((f) => f.key === "short_link")?.text,
     picture: report.pictures[0],
     readable: report.verdict.some((r) => r.level === "go"),

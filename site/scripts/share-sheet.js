@@ -4,17 +4,24 @@ import { shareable } from "./address.js";
 import { byId, copy, fill } from "./dom.js";
 import { printCard } from "./paper.js";
 import { codeOf, codePicture } from "./share-code.js";
-import { say } from "./words.js";
+import { levelWord, say } from "./words.js";
 
 const sheet = byId("share-sheet"), box = byId("share-link"), said = byId("share-says");
 const part = (name) => sheet.querySelector(`[data-share="${name}"]`);
-const words = { go: say("Go"), wait: say("Wait"), stop: say("Stop") };
 
-let link, short;
+const finest = 3; // pixels across a module that most phones still read off a screen; common practice, no source
+
+let link; // that is handed on
+let long; // the readable one, where the short one is handed on instead
+
+if (!shareable) {
+  byId("share-file").hidden = false;
+  for (const e of sheet.querySelectorAll("[data-file]")) e.textContent = e.dataset.file;
+}
 
 const doing = {
   copy: () => hand(link),
-  short: () => hand(short),
+  long: () => hand(long),
   send: send,
   print: () => {
     sheet.close();
@@ -31,11 +38,10 @@ box.addEventListener("focus", () => box.select());
 
 /** Opens the sheet for a link. */
 export async function openSheet(url) {
-  link = url;
-  short = undefined;
-  box.value = url;
+  link = box.value = url;
+  long = undefined;
   said.textContent = "";
-  part("short").hidden = true;
+  part("long").hidden = true;
   part("send").hidden = !(shareable && navigator.share);
   byId("share-code").replaceChildren();
   byId("share-verdict").replaceChildren();
@@ -49,16 +55,28 @@ export async function openSheet(url) {
   }
 }
 
-function show({ rulings, short: shorter, picture }) {
-  short = shorter;
-  part("short").hidden = !rulings.some((r) => r.level !== "go") || !short;
+// Where programs may cut the link, the short one is handed on in its place.
+function show({ rulings, cut, short, picture }) {
+  if (cut && short) {
+    long = link;
+    link = box.value = short;
+  }
+  part("long").hidden = !long;
   byId("share-code").replaceChildren(...(picture ? [codePicture(picture)] : []));
-  byId("share-verdict").replaceChildren(...rulings.map((r) => {
+  const ofCode = rulings.find((r) => r.level !== "wait") ?? rulings[0]; // the other is of the link's length, and never worse
+  byId("share-verdict").replaceChildren(...[tooFine(picture) ?? ofCode, ...rulings.filter((r) => r !== ofCode)].map((r) => {
     const item = copy("part-ruling");
     item.classList.add(r.level);
     item.querySelector("details").remove();
-    return fill(item, { word: words[r.level], why: r.why, do: r.do });
+    return fill(item, { word: levelWord(r.level), why: r.why, do: r.do });
   }));
+}
+
+// The core knows the code, and not how large it stands on this screen.
+function tooFine(picture) {
+  const across = picture && byId("share-code").querySelector("svg").getBoundingClientRect().width / picture.width;
+  if (!picture || across >= finest) return undefined;
+  return { level: "wait", why: say("At this size the QR code is too fine for most phones to read"), do: say("Print it, show it on a larger screen, or hand on the link above") };
 }
 
 async function hand(text) {

@@ -5,7 +5,7 @@ import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { button } from "./shelf-ask.js";
 import { differences, oldAndNew } from "./shelf-fits.js";
-import { alike, itemsOf, keepAll, kindName, kinds } from "./shelf-store.js";
+import { alike, formOf, freeOf, itemsOf, keepAll, kindName, kinds, namesOf, plain, textOf } from "./shelf-store.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -33,7 +33,9 @@ export async function compare(items) {
   });
   return items.map((item, i) => {
     const named = byName.get(item.kind + " " + item.name.toLowerCase())?.filter((old) => !taken.has(old.id)) ?? [];
-    const plan = sameId[i] ?? (named.length === 1 && alike(named[0].name, item.name) ? claim(item, named[0]) : { item });
+    // An id that stands here for something of another kind says nothing; the item then gets one of its own.
+    const fresh = byId.has(item.id) ? { ...item, id: undefined } : item;
+    const plan = sameId[i] ?? (named.length === 1 && alike(named[0].name, item.name) ? claim(item, named[0]) : { item: fresh });
     plan.does = !plan.old ? "add" : plan.old.form === item.form ? "leave" : "change";
     return plan;
   });
@@ -135,7 +137,13 @@ export class ImportPreview {
   // All or nothing. What another tab has changed since stops it.
   async #do() {
     const chosen = this.#plans.filter((p) => p.ticked);
-    const records = chosen.map(({ item, old }) => ({ ...item, id: old?.id ?? item.id ?? freshId(), rev: old?.rev }));
+    const records = [], names = {};
+    for (const { item, old } of chosen) {
+      names[item.kind] ??= await namesOf(item.kind);
+      const name = old ? item.name : freeOf(names[item.kind], item.name);
+      names[item.kind].add(plain(name));
+      records.push({ ...item, name, form: name === item.name ? item.form : textOf(item.kind, formOf(item, name)), id: old?.id ?? item.id ?? freshId(), rev: old?.rev });
+    }
     this.#write.disabled = true;
     try {
       if (!(await keepAll(...records))) return;

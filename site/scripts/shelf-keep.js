@@ -7,7 +7,7 @@ import { button } from "./shelf-ask.js";
 import { exportItems } from "./shelf-file.js";
 import { differences, fieldsOf } from "./shelf-fits.js";
 import { lineOf } from "./shelf-line.js";
-import { alike, formOf, inUse, itemFrom, itemsOf, keepAll, nameKeys, rememberUnits, tellRefused, textOf } from "./shelf-store.js";
+import { alike, formOf, freeName, inUse, itemFrom, itemsOf, keepAll, nameKeys, rememberUnits, taken, tellRefused, textOf } from "./shelf-store.js";
 import { asked, forget, noteForm, remember, shownBefore } from "./shelf-shown.js";
 import { answered, parse } from "./state.js";
 import { say } from "./words.js";
@@ -145,11 +145,16 @@ export class KeptForm {
       this.#take(same);
       return this.#compare(say("“{name}” is on the shelf already.", { name: same.name }), same);
     }
-    await this.#put(itemFrom(this.#kind, this.#form));
+    const name = await freeName(this.#kind, this.#name);
+    const kept = await this.#put(itemFrom(this.#kind, new Map([...this.#form, [nameKeys[this.#kind], name]])));
+    if (kept && name !== this.#name) this.#show(parse(kept.form), kept, say("It is kept as “{name}”, because the other name is taken.", { name }));
   }
 
   async #keepChanges(rev = this.#item.rev) {
     if (!this.#named()) return;
+    if (!alike(this.#name, this.#item.name) && (await taken(this.#kind, this.#name, this.#item.id))) {
+      return notify(say("“{name}” is on the shelf already. Choose another name.", { name: this.#name }));
+    }
     try {
       await this.#put({ ...this.#item, ...itemFrom(this.#kind, this.#form), id: this.#item.id, rev });
     } catch (error) {
@@ -161,10 +166,11 @@ export class KeptForm {
 
   async #put(item) {
     const [kept] = (await keepAll(item)) ?? [];
-    if (!kept) return;
+    if (!kept) return undefined;
     this.#close();
     this.#take(kept);
     if (this.#kind === "shop" && inUse("shop") === kept.id) rememberUnits(formOf(kept), this.#report);
+    return kept;
   }
 
   #close() {

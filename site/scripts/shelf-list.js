@@ -7,7 +7,7 @@ import { exportItems } from "./shelf-file.js";
 import { fieldsOf, reading } from "./shelf-fits.js";
 import { Finder } from "./shelf-finder.js";
 import { openItem } from "./shelf-shown.js";
-import { formOf, inUse, itemFrom, itemsOf, keepAll, nameKeys, rememberUnits, takeOff, usable, use } from "./shelf-store.js";
+import { formOf, freeName, inUse, itemFrom, itemsOf, keepAll, nameKeys, rememberUnits, taken, takeOff, usable, use } from "./shelf-store.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -99,7 +99,7 @@ export class Shelf {
   }
 
   async #duplicate(item) {
-    const twin = itemFrom(this.#kind, formOf(item, say("{name}, another", { name: item.name })));
+    const twin = itemFrom(this.#kind, formOf(item, await freeName(this.#kind, say("{name}, another", { name: item.name }))));
     const kept = await keepAll(twin);
     if (kept) notify(say("“{name}” is on the shelf now.", { name: twin.name }));
   }
@@ -116,6 +116,7 @@ export class Shelf {
       event.preventDefault();
       const name = box.value.trim();
       if (!name || name === item.name) return away();
+      if (await taken(this.#kind, name, item.id)) return notify(say("“{name}” is on the shelf already. Choose another name.", { name }));
       const form = formOf(item, name);
       try {
         await keepAll({ ...item, ...itemFrom(this.#kind, form), id: item.id });

@@ -5,7 +5,7 @@ import { rowPattern } from "./rows.js";
 import { button, choosing, send } from "./shelf-ask.js";
 import { against, columnsOf } from "./shelf-fits.js";
 import { Picker } from "./shelf-picker.js";
-import { alike, itemFrom, itemsOf, keepAll, tellRefused, textOf } from "./shelf-store.js";
+import { alike, freeName, itemFrom, itemsOf, keepAll, tellRefused, textOf } from "./shelf-store.js";
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
@@ -89,8 +89,9 @@ async function keepRow(row, key, form) {
   if (!name) return notify(say("Say first what the product is called."));
   const same = (await itemsOf("data-sheet")).filter((item) => alike(item.name, name));
   const asNew = async () => {
-    if (!(await keepAll(itemFrom("data-sheet", sheet)))) return;
-    notify(say("“{name}” is on the shelf now.", { name }));
+    const free = await freeName("data-sheet", name);
+    if (!(await keepAll(itemFrom("data-sheet", new Map([...sheet, ["product", free]]))))) return;
+    notify(say("“{name}” is on the shelf now.", { name: free }));
     tellRefused();
   };
   if (same.length === 0) return asNew();

@@ -1,6 +1,6 @@
 // What is on the shelf: data sheets, guns, booths and shops. Each is a record { id, kind, name, form }, its form the
 // text that a link would have.
-import { all, Conflict, freshId, kept, put, remove } from "./db.js";
+import { all, Conflict, freshId, kept, put, remove, told } from "./db.js";
 import { notify } from "./notices.js";
 import { parse, store, write } from "./state.js";
 import { say } from "./words.js";
@@ -31,7 +31,7 @@ export async function keepAll(...items) {
     return await put("profile", ...items);
   } catch (error) {
     if (error instanceof Conflict) throw error;
-    notify(say("It could not be kept: this browser refused to write. Nothing on the shelf has changed, and what you typed still stands."));
+    notify(told(error, say("It could not be kept: this browser refused to write. Nothing on the shelf has changed, and what you typed still stands.")));
   }
 }
 
@@ -45,8 +45,8 @@ export async function takeOff(item) {
   try {
     await remove("profile", item.id);
     return true;
-  } catch {
-    notify(say("It could not be removed: this browser refused to write."));
+  } catch (error) {
+    notify(told(error, say("It could not be removed: this browser refused to write.")));
     return false;
   }
 }
@@ -59,7 +59,27 @@ export function formOf(item, name) {
 }
 
 /** Items whose name is written alike. */
-export const alike = (a, b) => a.trim().toLowerCase() === b.trim().toLowerCase();
+export const alike = (a, b) => plain(a) === plain(b);
+
+/** A name as names are compared. */
+export const plain = (name) => name.trim().toLowerCase();
+
+/** Whether another item of a kind goes by a name: two of one name could not be told apart where they are chosen. */
+export const taken = async (kind, name, id) => (await itemsOf(kind)).some((item) => item.id !== id && alike(item.name, name));
+
+/** The names of a kind as freeOf takes them. */
+export const namesOf = async (kind) => new Set((await itemsOf(kind)).map((item) => plain(item.name)));
+
+/** The name, or where it is taken the first of "name (2)", "name (3)" that is not. */
+export function freeOf(names, name) {
+  if (!names.has(plain(name))) return name;
+  let n = 2;
+  while (names.has(plain(`${name} (${n})`))) n++;
+  return `${name} (${n})`;
+}
+
+/** The same for one name. */
+export const freeName = async (kind, name) => freeOf(await namesOf(kind), name);
 
 // Which item of a kind is in use is a matter of this device, and no part of the item.
 

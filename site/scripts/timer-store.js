@@ -63,7 +63,7 @@ export async function keep(t) {
     mind();
     return kept;
   } catch (error) {
-    if (!(error instanceof db.Conflict)) notify(say("This timer could not be kept: write its time down."));
+    if (!(error instanceof db.Conflict)) notify(db.told(error, say("This timer could not be kept: write its time down.")));
     return undefined;
   }
 }
@@ -87,7 +87,7 @@ export async function alter(id, change) {
       const [kept] = await db.put(kind, change(t));
       return kept;
     } catch (error) {
-      if (!(error instanceof db.Conflict)) return void notify(say("This timer could not be kept: write its time down."));
+      if (!(error instanceof db.Conflict)) return void notify(db.told(error, say("This timer could not be kept: write its time down.")));
     }
   }
   return undefined;

@@ -14,7 +14,7 @@ export function markName(kind, is) {
   return { flash: say("Flashed off by"), pot: say("Use up by"), recoat: say("At the latest"), bake: say("Bake until") }[kind];
 }
 
-export const levelWord = (level) => ({ go: say("Go"), wait: say("Wait"), stop: say("Stop") })[level];
+export { levelWord } from "./words.js";
 
 /** What is left of a mark, or how long ago it was. */
 export const left = (mark, now) => (mark.at > now ? countdown(mark.at - now) : say("{time} ago", { time: countdown(now - mark.at) }));

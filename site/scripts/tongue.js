@@ -14,8 +14,9 @@ const device = navigator.languages.flatMap((tag) => {
 const region = device.find((l) => l.region)?.region;
 const own = device.find((l) => l.language === lang && l.region);
 
-// The page's language as the device has it, or else as it is written where the device is.
-const locale = own ?? (region ? `${lang}-${region}` : lang);
+// The page's language as the device has it. A device of another language says nothing of how this one writes numbers: the
+// texts of the page have their own mark, and answers must have the same.
+const locale = own ?? lang;
 
 /** What stands before decimals here. It is only looked up: the core writes the numbers. */
 export const decimalMark = new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal").value;

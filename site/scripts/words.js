@@ -7,3 +7,6 @@ const { translated } = lang === "en" ? { translated: {} } : await import(`../${l
 export function say(text, holes = {}) {
   return (translated[text] ?? text).replace(/\{(\w+)\}/g, (hole, name) => (name in holes ? String(holes[name]) : hole));
 }
+
+/** The word for how an answer should be taken. */
+export const levelWord = (level) => ({ go: say("Go"), wait: say("Wait"), stop: say("Stop") })[level];

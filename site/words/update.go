@@ -173,7 +173,7 @@ func merge(found, known map[string][]Message) (map[string][]Message, Change) {
 				switch {
 				case was.Context == "":
 					m.Text, m.Notes = was.Text, was.Notes
-				case labels(m, was.Context):
+				case labels(m, was.Context), was.Context == "one" && slices.Contains(m.Is, "rowname"):
 					was.Is, was.Refs = []string{"label"}, nil
 					merged[name] = append(merged[name], was)
 				default:
