@@ -2,6 +2,7 @@ package browser
 
 import (
 	"fmt"
+	"os"
 	"testing"
 
 	"github.com/chromedp/chromedp/kb"
@@ -101,6 +102,26 @@ func TestACellOfAListHasALesson(t *testing.T) {
 func TestALessonCostsTheFirstPageNothing(t *testing.T) {
 	p := open(t, serve(t), "wet-film.html", phone)
 	wetFilm(p)
-	loaded := `performance.getEntriesByType("resource").map((e) => e.name).filter((n) => /lesson-(?!part)|shelf\.wasm/.test(n)).length`
+	loaded := `performance.getEntriesByType("resource").map((e) => e.name).filter((n) => /lesson-(?!part)|booth\.wasm/.test(n)).length`
 	assert.Zero(t, evaluate[int](p, loaded))
+}
+
+// The sketches of lessons, for somebody to look at.
+func TestTakePicturesOfLessons(t *testing.T) {
+	if os.Getenv("SPRAYWRIGHT_SHOTS") == "" {
+		t.Skip("SPRAYWRIGHT_SHOTS names no folder")
+	}
+	s := serve(t)
+	for _, l := range []look{phone, deskDark} {
+		for _, name := range []string{"overlap", "gun-distance", "cup-seconds", "mix"} {
+			p := open(t, s, name+".html", l)
+			p.tap("#try a")
+			p.waitUntil("there is an answer", `document.querySelector("#card .figure summary, #card button.cell") !== null`)
+			p.tap("#card .figure summary, #card button.cell")
+			p.tap("#card .lesson > summary")
+			p.waitUntil("the sketch is drawn", `document.querySelector(".lesson .picture") !== null`)
+			evaluate[bool](p, `(document.querySelector(".lesson .picture").scrollIntoView({ block: "center" }), true)`)
+			p.shot("sketch-" + name)
+		}
+	}
 }

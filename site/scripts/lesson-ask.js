@@ -11,7 +11,7 @@ function core(file) {
 }
 
 /** What the core of lessons answers: "scale" or "graph" of some texts. */
-export const ask = (what, texts) => core("shelf.wasm").report("lesson/" + what, write(new Map(Object.entries(texts).filter(([, text]) => text !== ""))));
+export const ask = (what, texts) => core("booth.wasm").report("lesson/" + what, write(new Map(Object.entries(texts).filter(([, text]) => text !== ""))));
 
 /** The report of a calculator in a core for a form. */
 export const reportOf = (file, id, form) => core(file).report(id, write(withShopUnits(form)));

@@ -9,4 +9,4 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Shelf(), border.Exercises, border.ExerciseSets, border.Lessons) }
+func main() { border.Serve(menu.Shelf(), border.Exercises, border.ExerciseSets) }
