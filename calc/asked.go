@@ -79,6 +79,9 @@ func WriteJSON(fill func(j JSON)) string {
 //go:noinline
 func (j JSON) Text(key, s string) { j.w.text(key, s) }
 
+// Number writes a number.
+func (j JSON) Number(key string, x float64) { j.w.number(key, x) }
+
 // Ints writes a list of whole numbers.
 func (j JSON) Ints(key string, ns []int) { j.w.ints(key, ns) }
 
@@ -86,6 +89,12 @@ func (j JSON) Ints(key string, ns []int) { j.w.ints(key, ns) }
 //
 //go:noinline
 func (j JSON) List(key string, n int, fill func(i int)) { j.w.list(key, n, fill) }
+
+// Picture writes a picture.
+func (j JSON) Picture(key string, p Picture) {
+	j.w.key(key)
+	j.w.object(func() { j.w.picture(p) })
+}
 
 // Problems writes problems as a report does.
 func (j JSON) Problems(ps Problems) {

@@ -59,7 +59,7 @@ func raised(exponent string) string {
 	for _, r := range exponent {
 		switch {
 		case r == '(' || r == ')':
-		case r == '−':
+		case r == '−' || r == '-':
 			high += "⁻"
 		case r >= '0' && r <= '9':
 			high += superscripts[r-'0']
@@ -96,18 +96,23 @@ func (l Language) printed(word string, args []Arg) string {
 	return number
 }
 
-// inPowers is [significant], with a power of ten from a million up.
+// inPowers is [significant], with a power of ten from a million up and below a hundred thousandth.
 //
 //go:noinline
 func inPowers(x float64, digits int) string {
 	power := 0
-	if math.Abs(x) >= 1e6 && !math.IsInf(x, 0) {
+	switch size := math.Abs(x); {
+	case size >= 1e6 && !math.IsInf(x, 0):
 		for ; math.Abs(x) >= 10; x /= 10 {
 			power++
 		}
+	case size > 0 && size < 1e-5:
+		for ; math.Abs(x) < 1; x *= 10 {
+			power--
+		}
 	}
 	s := significant(x, digits)
-	if power > 0 {
+	if power != 0 {
 		s += "×10" + raised(strconv.Itoa(power))
 	}
 	return s

@@ -24,6 +24,7 @@ func TestFormulasReadAsInABook(t *testing.T) {
 		{"y = pow(x, 1 / 3) + 1", "y = x^(1 ÷ 3) + 1", "8^(1 ÷ 3) + 1", []float64{8}},
 		{"y = pow(pow(a, 2) + pow(b + c, 1.5), 12)", "y = (a² + (b + c)^1.5)¹²", "(3² + (4 + 5)^1.5)¹²", []float64{3, 4, 5}},
 		{"D = 22600000*x/y", "D = (2.26×10⁷)×x÷y", "(2.26×10⁷)×2÷(2.6945×10⁷)", []float64{2, 26944677}},
+		{"y = 0.00000000000094840240*x - 0.0000225577", "y = (9.484024×10⁻¹³)×x − 0.0000225577", "(9.484024×10⁻¹³)×2 − 0.0000225577", []float64{2}},
 		{"n = 15 * ceil(alpha) + floor(pie)", "n = 15 × round up(α) + round down(pie)", "15 × round up(1.5) + round down(2)", []float64{1.5, 2}},
 	} {
 		c := echo(unit.One)
@@ -43,7 +44,8 @@ func TestFormulasReadAsInABook(t *testing.T) {
 
 func TestLongNumbersOfTheWorkingHavePowersOfTen(t *testing.T) {
 	for x, want := range map[float64]string{
-		26944677: "2.6945×10⁷", -26944677: "−2.6945×10⁷", 1e6: "1×10⁶", 999999: "999999", 3.2e12: "3.2×10¹²", 0.12345678: "0.12346",
+		26944677: "2.6945×10⁷", -26944677: "−2.6945×10⁷", 1e6: "1×10⁶", 999999: "999999", 3.2e12: "3.2×10¹²", 0.12345678: "0.12346", 0.00001: "0.00001",
+		9.484024e-13: "9.484×10⁻¹³", -0.000002: "−2×10⁻⁶",
 	} {
 		c := echo(unit.One)
 		c.Work = func(w *calc.Working) {

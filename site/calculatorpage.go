@@ -20,6 +20,7 @@ type calculatorPage struct {
 	Example *example
 	Sources []cited
 	Checks  []check.Row
+	Checked []calc.Report // of each of these
 }
 
 // CoreFile is the compiled core that answers the page.
@@ -69,18 +70,17 @@ func newCalculatorPage(t tongue, c *calc.Calculator, testdata fs.FS) (calculator
 	if p.Checks, err = check.Read(published, c); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return p, err
 	}
-	p.Sources = sourcesOf(t, p)
+	for _, row := range p.Checks {
+		p.Checked = append(p.Checked, p.RunIn(t.Language, row.Form))
+	}
+	p.Sources = sourcesOf(p)
 	return p, nil
 }
 
-// sourcesOf runs the example and the check values of a calculator and lists what their working rests on.
-func sourcesOf(t tongue, p calculatorPage) []cited {
-	reports := []calc.Report{p.Example.Report}
-	for _, row := range p.Checks {
-		reports = append(reports, p.RunIn(t.Language, row.Form))
-	}
+// sourcesOf lists what the working of a calculator's example and check values rests on.
+func sourcesOf(p calculatorPage) []cited {
 	var all []cited
-	for _, r := range reports {
+	for _, r := range append([]calc.Report{p.Example.Report}, p.Checked...) {
 		for _, s := range r.Steps {
 			if s.Source != nil && !slices.Contains(all, cited{*s.Source}) {
 				all = append(all, cited{*s.Source})

@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"unicode"
 
 	"spraywright/calc"
 )
@@ -135,7 +136,7 @@ func (t tongue) spoken(in calc.Input, text, unitID string) string {
 			return string(ch.Label)
 		}
 	}
-	if in.Unit == 0 {
+	if in.Unit == 0 || strings.ContainsFunc(text, unicode.IsLetter) { // words, or a number with its unit
 		return text
 	}
 	symbol := t.say(in.Unit.Label())

@@ -55,7 +55,7 @@ func addOneFile(site bundle) error {
 	if err != nil {
 		return err
 	}
-	worker, err := bundleScript(site, "scripts/core-worker.js", api.FormatIIFE)
+	course, err := pack(site[courseScript])
 	if err != nil {
 		return err
 	}
@@ -75,7 +75,7 @@ func addOneFile(site bundle) error {
 	var b bytes.Buffer
 	err = t.Execute(&b, map[string]any{
 		"Site": siteName, "Policy": oneFilePolicy([]string{string(theme), script}, style), "Icon": base64.StdEncoding.EncodeToString(site["mark.svg"]),
-		"Style": style, "Theme": string(theme), "Script": script, "Worker": worker, "Pages": pages, "Core": core, "Words": words, "Notes": notes,
+		"Style": style, "Theme": string(theme), "Script": script, "Worker": string(site[courseWorker]), "Course": course, "Pages": pages, "Core": core, "Words": words, "Notes": notes,
 	})
 	site[oneFile] = b.Bytes()
 	return err

@@ -14,20 +14,25 @@ import (
 	"github.com/evanw/esbuild/pkg/api"
 )
 
-// oneFileAssets are the page of the one file and its own scripts.
+// oneFileAssets are the page of the one file with its own scripts, and those of a course package.
 //
-//go:embed onefile
+//go:embed onefile course
 var oneFileAssets embed.FS
 
 // replaced are the scripts of the site that reach beyond the page. The one file has others of the same names and exports.
-var replaced = []string{"address.js", "compiled.js", "pwa.js", "trusted.js"}
+var replaced = []string{"address.js", "compiled.js", "course-parts.js", "pwa.js", "trusted.js"}
 
-// bundleScript joins a script and all it imports into one.
+// bundleScript joins a script and all it imports into one for the one file.
 func bundleScript(site bundle, entry string, format api.Format) (string, error) {
+	return joinScripts(site, "onefile", replaced, entry, format)
+}
+
+// joinScripts joins a script and all it imports into one. The scripts in others are taken from a folder of their own.
+func joinScripts(site bundle, folder string, others []string, entry string, format api.Format) (string, error) {
 	result := api.Build(api.BuildOptions{
 		EntryPoints: []string{entry}, Bundle: true, Format: format, Platform: api.PlatformBrowser, Target: api.ES2022,
 		MinifyWhitespace: true, MinifySyntax: true, MinifyIdentifiers: true, LegalComments: api.LegalCommentsNone, Charset: api.CharsetUTF8,
-		Plugins: []api.Plugin{{Name: "site", Setup: func(build api.PluginBuild) { fromBundle(build, site) }}},
+		Plugins: []api.Plugin{{Name: "site", Setup: func(build api.PluginBuild) { fromBundle(build, site, folder, others) }}},
 	})
 	if len(result.Errors) > 0 {
 		return "", fmt.Errorf("joining the scripts of %s: %s", entry, strings.Join(api.FormatMessages(result.Errors, api.FormatMessagesOptions{}), ""))
@@ -42,14 +47,14 @@ func bundleScript(site bundle, entry string, format api.Format) (string, error) 
 }
 
 // fromBundle reads scripts from the site in memory instead of from a disk.
-func fromBundle(build api.PluginBuild, site bundle) {
+func fromBundle(build api.PluginBuild, site bundle, folder string, others []string) {
 	build.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
 		name := path.Clean(a.Path)
 		if a.Importer != "" {
 			name = path.Join(path.Dir(a.Importer), a.Path)
 		}
-		if file, ours := strings.CutPrefix(name, "scripts/"); ours && slices.Contains(replaced, file) {
-			name = "onefile/" + file
+		if file, ours := strings.CutPrefix(name, "scripts/"); ours && slices.Contains(others, file) {
+			name = folder + "/" + file
 		}
 		return api.OnResolveResult{Path: name, Namespace: "site"}, nil
 	})

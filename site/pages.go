@@ -71,13 +71,14 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		return err
 	}
 	r := renderer{templates, t, tongues, site}
-	all := &bibliography{}
+	all, numbers := &bibliography{}, &numbersPage{}
 	for _, c := range calculators() {
 		p, err := newCalculatorPage(t, c, testdata)
 		if err != nil {
 			return err
 		}
 		all.add(p)
+		numbers.add(t, p)
 		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true}, p); err != nil {
 			return err
 		}
@@ -101,6 +102,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		{page{Name: "exercise-set", Title: "Make a set of exercises", Description: "Exercises from any calculator, as a link for your learners", Module: "exercise-set"}, exerciseTopics()},
 		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Listed()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
+		{page{Name: "numbers", Title: "Where every number comes from", Description: "Every published value that the answers are held to, beside what comes out here"}, numbers},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
 	} {

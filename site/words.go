@@ -36,8 +36,8 @@ func addWords(site bundle) error {
 	return nil
 }
 
-// onPages are the kinds of text that pages show and no core says.
-var onPages = []string{"help", "heading", "question", "range", "title", "page", "script", "typed", "place"}
+// onPages are the kinds of text that pages show and no core says. A question is said by exercises.
+var onPages = []string{"help", "heading", "range", "title", "page", "script", "typed", "place"}
 
 // heldBy picks the messages whose English a compiled core holds: the linker has left out what it cannot say. Texts that
 // pages alone show are in it too, and are not needed.

@@ -14,6 +14,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
 	"strings"
 
 	"spraywright/calc"
@@ -24,6 +25,7 @@ type Row struct {
 	Line    int // in the file, counted from 1
 	Source  string
 	KnownBy string    // "seen ADDRESS", "second-hand ADDRESS", "memory", "common practice" or "by hand"
+	Stated  calc.Form // what the row itself fills in
 	Form    calc.Form // complete: what the row leaves blank stands at its example
 	Wants   []Want
 }
@@ -138,6 +140,7 @@ func read(c *calc.Calculator, columns []column, cells []string) (Row, error) {
 	if len(row.Wants) == 0 {
 		return row, fmt.Errorf("expects nothing")
 	}
+	row.Stated = maps.Clone(row.Form)
 	Complete(c, row.Form)
 	return row, nil
 }

@@ -28,23 +28,32 @@ func (w Want) Name() string {
 	return w.Key + "." + strconv.Itoa(w.Row) + "." + w.Column
 }
 
-// Met says how a report misses what is wanted, or nothing.
-func (w Want) Met(r calc.Report) error {
+// Got is what a report has of what is wanted: a number in the wanted unit, or words.
+func (w Want) Got(r calc.Report) (x float64, words string, err error) {
 	f, err := w.find(r)
-	switch {
-	case err != nil:
-		return err
-	case w.Unit == 0 && f.Text != w.Words:
-		return fmt.Errorf("%s is “%s”, expected “%s”", w.Name(), f.Text, w.Words)
-	case w.Unit == 0:
-		return nil
+	if err != nil || w.Unit == 0 {
+		return 0, f.Text, err
 	}
 	own, ok := unit.ByID(f.UnitID)
 	if !ok {
-		return fmt.Errorf("%s is “%s”, expected the number %v", w.Name(), f.Text, w.Value)
+		return 0, f.Text, fmt.Errorf("%s is “%s”, expected the number %v", w.Name(), f.Text, w.Value)
+	}
+	return unit.Convert(f.Value, own, w.Unit), f.Text, nil
+}
+
+// Met says how a report misses what is wanted, or nothing.
+func (w Want) Met(r calc.Report) error {
+	x, words, err := w.Got(r)
+	switch {
+	case err != nil:
+		return err
+	case w.Unit == 0 && words != w.Words:
+		return fmt.Errorf("%s is “%s”, expected “%s”", w.Name(), words, w.Words)
+	case w.Unit == 0:
+		return nil
 	}
 	// The reader's rounding is not the calculator's: 0.15 and 0.1 + 0.05 are the same tolerance.
-	x, slack := unit.Convert(f.Value, own, w.Unit), 1e-9*(math.Abs(w.Value)+w.Tolerance)
+	slack := 1e-9 * (math.Abs(w.Value) + w.Tolerance)
 	if !(math.Abs(x-w.Value) <= w.Tolerance+slack) {
 		return fmt.Errorf("%s is %.8g %s, expected %v ± %.3g", w.Name(), x, w.Unit.ID(), w.Value, w.Tolerance)
 	}

@@ -47,7 +47,7 @@ func (j *job) callSheet() {
 	}
 	start := s.start
 	// In whole minutes, like the times that it lies between.
-	j.Result(takes, j.Step(takes.Label, "T = ceil(t - 1e-9)", unit.Minute, source.Definition, math.Ceil(end.V-1e-9), end))
+	j.Result(takes, j.Step(takes.Label, "T = ceil(t - 0.000000001)", unit.Minute, source.Definition, math.Ceil(end.V-1e-9), end))
 	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
 		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what).Timed(e.timer), calc.Told(e.mind))

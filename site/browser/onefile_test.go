@@ -34,6 +34,8 @@ func TestInOneFile(t *testing.T) {
 		"contrast":            TestEveryTextStandsOutFromItsGround,
 		"controls":            TestControlsAreLargeAndNamed,
 		"a trainer’s set":     TestATrainersSetIsDoneByALearner,
+		"a course package":    TestASCORMCourseGetsTheScore,
+		"a lesson":            TestTheGraphOfALessonHasGaps,
 	} {
 		t.Run(name, flow)
 	}
@@ -123,9 +125,9 @@ func TestTheFileHoldsEveryPage(t *testing.T) {
 func TestPlacesOnAPageOfTheFile(t *testing.T) {
 	p := open(t, fromDisk(t), "wet-film.html", phone)
 	p.tap(`.grounds a`)
-	p.waitUntil("the list of checks is in sight", `document.documentElement?.dataset.page === "sources" && Math.abs(document.getElementById("checks")?.getBoundingClientRect().top) < 200`)
+	p.waitUntil("the values of the calculator are in sight", `document.documentElement?.dataset.page === "numbers" && document.getElementById("of-wet-film")?.closest("details").open && Math.abs(document.getElementById("of-wet-film").getBoundingClientRect().top) < 200`)
 	evaluate[bool](p, `document.querySelector(".skip").click() ?? true`)
-	assert.Contains(t, evaluate[string](p, `location.hash`), "page=sources", "the skip link has led away")
+	assert.Contains(t, evaluate[string](p, `location.hash`), "page=numbers", "the skip link has led away")
 	p.visit("no-such-page.html")
 	p.waitIn("#notices", "This file has no page of that name.")
 	p.has("main", "All calculators")

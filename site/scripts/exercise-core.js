@@ -17,6 +17,9 @@ export const task = (file, of, settings) => ask(file, "exercise/" + of, settings
 
 const shared = ["level", "units", "right", "close"];
 
+/** How right answers to some of the tasks stand as a score, in the terms of a course: see ScoreJSON in calc/exercise. */
+export const scoreOf = (right, tasks, needed) => ask("shelf.wasm", "exercise-score", new Map([["right", String(right)], ["tasks", String(tasks)], ...needed]));
+
 /** The settings that a link holds for one of its exercises, "q.2.", with what the numbers are drawn from. */
 export function settingsOf(link, row, seed, draw) {
   const settings = new Map(shared.filter((key) => link.has(key)).map((key) => [key, link.get(key)]));

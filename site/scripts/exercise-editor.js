@@ -147,7 +147,7 @@ export class Editor {
       this.preview();
     });
     const traps = task.traps.map((t) => el("li", {}, el("b", {}, t.text), " ", t.says));
-    box.replaceChildren(el("h4", {}, task.question),
+    box.replaceChildren(el("h3", {}, task.question),
       el("dl", { class: "task-given" }, ...task.given.map((g) => el("div", {}, el("dt", {}, g.label), el("dd", {}, g.text)))),
       el("p", { class: "task-asked" }, asked(task)),
       el("p", {}, el("b", {}, say("Answer: {right}", { right: [task.right, task.right_unit].filter(Boolean).join("\u202f") })), " ", again),

@@ -1,25 +1,22 @@
-// What a learner has done of a set: kept in the browser, told to a course that listens, and put on the slip.
-import { store } from "./state.js";
-
-const list = "exercises"; // the names of the sets that are kept, the oldest first
-const most = 12;
+// What a learner has done of a set: told to a course that listens, and put on the slip.
+import { keep, kept } from "./exercise-keep.js";
 
 /** The record of a set: { seed, begun, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. begun is the
  * moment at which it was, by the device's clock. */
 export function readRecord(id, tasks) {
-  const blank = { seed: "", begun: 0, name: "", at: 0, slots: [] };
-  let record = blank;
-  try {
-    record = { ...blank, ...JSON.parse(store.get("exercise:" + id) || "{}") };
-  } catch {
-    // what cannot be read is begun again
-  }
+  const record = { seed: "", begun: 0, name: "", at: 0, slots: [], ...kept(id) };
   if (!Array.isArray(record.slots)) record.slots = [];
   while (record.slots.length < tasks) record.slots.push({ draw: 1, tries: [] });
   record.slots.length = tasks;
   record.at = Math.min(Math.max(0, Number(record.at) || 0), tasks - 1);
   return record;
 }
+
+/** What a record has of an answer that was judged: the answer, and for the slip what was asked. title is the calculator's. */
+export const tried = (task, title, { when, draw, answer, unit }) => ({
+  when, draw, answer, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
+  title, label: task.label, given: task.given.map((g) => [g.label, g.text]),
+});
 
 /** Takes in what another tab has kept of the same set since: its answers beside ours, or all of it where it has begun
  * again. */
@@ -39,15 +36,7 @@ export function mergeRecord(id, record) {
 /** Keeps it, with what other tabs have kept. Returns whether the browser does. */
 export function keepRecord(id, record) {
   mergeRecord(id, record);
-  const names = store.get(list).split(" ").filter((name) => name && name !== id);
-  while (names.length >= most) store.set("exercise:" + names.shift(), "");
-  return store.set(list, [...names, id].join(" ")) && store.set("exercise:" + id, JSON.stringify(record));
-}
-
-/** Forgets it. */
-export function dropRecord(id) {
-  store.set("exercise:" + id, "");
-  store.set(list, store.get(list).split(" ").filter((name) => name && name !== id).join(" "));
+  return keep(id, record);
 }
 
 /** What counts for a task: the first answer given. Others are practice. */

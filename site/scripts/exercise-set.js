@@ -8,7 +8,7 @@ import { sentence } from "./problems.js";
 import { linkTo } from "./share.js";
 import { say } from "./words.js";
 
-const ofSet = ["title", "note", "level", "units", "tasks", "seed", "right", "close"];
+const ofSet = ["title", "note", "level", "units", "tasks", "seed", "right", "close", "pass"];
 
 export function open() {
   new SetPage().open();
@@ -37,6 +37,7 @@ class SetPage {
     byId("exercise-add").addEventListener("click", () => this.#add(new Map(), true));
     byId("set-copy").addEventListener("click", () => this.#copy());
     byId("set-code").addEventListener("click", () => this.#code());
+    for (const b of document.querySelectorAll("[data-course]")) b.addEventListener("click", () => this.#package(b.dataset.course));
     addEventListener("hashchange", () => {
       if (formText() !== this.#written) location.reload();
     });
@@ -119,6 +120,15 @@ class SetPage {
       byId("set-link").focus();
       byId("set-link").select();
       notify(say("Copy it by hand: the link holds the whole set."));
+    }
+  }
+
+  async #package(kind) {
+    try {
+      const { savePackage } = await import("./course-package.js");
+      await savePackage(kind, this.#link, (of) => byId("plan-" + of).dataset.core, byId("course-says"));
+    } catch (error) {
+      notify(error.message);
     }
   }
 

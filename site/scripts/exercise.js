@@ -2,7 +2,8 @@
 import { formText } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet, settingsOf, task as askTask } from "./exercise-core.js";
-import { dropRecord, keepRecord, mergeRecord, readRecord, tell } from "./exercise-record.js";
+import { drop } from "./exercise-keep.js";
+import { keepRecord, mergeRecord, readRecord, tell, tried } from "./exercise-record.js";
 import { Slip } from "./exercise-slip.js";
 import { TaskView } from "./exercise-task.js";
 import { notify } from "./notices.js";
@@ -22,7 +23,7 @@ export async function open() {
   }
   if (problems.length > 0) return refuse(problems);
   if (!whole(text, link, () => true)) notify(say("This link is incomplete or damaged: some of it could not be read. Ask for it again."));
-  new Exercises(link, set, known).open();
+  await new Exercises(link, set, known).open();
 }
 
 function refuse(problems) {
@@ -54,7 +55,8 @@ class Exercises {
     this.#slip = new Slip({ title: link.get("title") ?? "", record: this.#record, keep: () => this.#keep() });
   }
 
-  open() {
+  async open() {
+    await this.#refill();
     const title = this.#link.get("title");
     if (title) document.title = byId("exercise-title").textContent = title;
     byId("exercise-note").textContent = this.#link.get("note") ?? "";
@@ -101,6 +103,19 @@ class Exercises {
     return settingsOf(this.#link, this.#set.tasks[at].row, `${seed}/${at + 1}`, this.#slot.draw);
   }
 
+  // A course keeps answers alone: what the slip says of them is worked out again.
+  async #refill() {
+    for (const [i, slot] of this.#record.slots.entries()) {
+      for (const [k, given] of slot.tries.entries()) {
+        if (given.given) continue;
+        const { of, row } = this.#set.tasks[i], { draw, answer, unit } = given, li = this.#known.get(of);
+        const settings = settingsOf(this.#link, row, `${this.#record.seed}/${i + 1}`, draw).set("answer", answer || " ").set("answer.unit", unit);
+        const task = answer ? await askTask(li.dataset.core, of, settings).catch(() => ({})) : {};
+        slot.tries[k] = task.judged ? tried(task, li.textContent, given) : { yours: "—", right: "—", title: li.textContent, label: "", ...given, given: [] };
+      }
+    }
+  }
+
   // Shows the task at hand, with its result where it has been answered.
   async #show(focus) {
     const turn = ++this.#turn, { of } = this.#set.tasks[this.#record.at], li = this.#known.get(of), given = this.#given;
@@ -126,8 +141,7 @@ class Exercises {
       const task = await askTask(this.#known.get(of).dataset.core, of, settings);
       if (slot !== this.#slot || draw !== slot.draw || this.#given) return;
       if (task.problems.length > 0) return this.#view.wrong(sentence(task.problems[0]));
-      slot.tries.push({ when: Date.now(), draw, answer: typed, unit, judged: task.judged, yours: task.yours, mistake: task.mistake, right: [task.right, task.right_unit].filter(Boolean).join("\u202f"),
-        title: this.#known.get(of).textContent, label: task.label, given: task.given.map((g) => [g.label, g.text]) });
+      slot.tries.push(tried(task, this.#known.get(of).textContent, { when: Date.now(), draw, answer: typed, unit }));
       this.#record.typed = this.#record.unit = "";
       this.#keep();
       if (slot.tries.length === 1) tell(this.#set.id, this.#record);
@@ -180,7 +194,7 @@ class Exercises {
 
   #startAgain() {
     const before = JSON.stringify(this.#record), { id } = this.#set;
-    dropRecord(id);
+    drop(id);
     Object.assign(this.#record, { ...readRecord(id, this.#record.slots.length), seed: this.#set.seed || freshSeed(), begun: Date.now(), name: this.#record.name, typed: "" });
     this.#slip.hide();
     this.#keep();

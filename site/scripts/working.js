@@ -17,8 +17,8 @@ export function steps(report, numbers) {
 // What stands after an underscore is set low. The build does the same for the worked example.
 const lowered = (text) => text.split(/_([\p{L}\d]+)/u).map((part, i) => (i % 2 ? el("sub", {}, part) : part)).filter((part) => part !== "");
 
-// How the project knows a source is worded by the build.
-function cite(s) {
+/** The source of a step. How the project knows it is worded by the build. */
+export function cite(s) {
   if (!s.source) return "";
   const place = s.source_place ? ", " + s.source_place : "";
   const known = ["definition", "practice", "our-choice"].includes(s.source_id) ? undefined : main.getAttribute("data-basis-" + s.source_basis);

@@ -8,4 +8,4 @@ import (
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Booth(), border.Exercises) }
+func main() { border.Serve(menu.Booth(), border.Exercises, border.Lessons) }

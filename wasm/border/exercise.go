@@ -19,10 +19,14 @@ func Exercises(core menu.Core, language calc.Language, id, form string) (answer 
 	return "", false
 }
 
-// ExerciseSets answers "exercise-set": the tasks in a link. One core is enough for it.
+// ExerciseSets answers "exercise-set", the tasks in a link, and "exercise-score", what a course is told of them. One core
+// is enough for it.
 func ExerciseSets(_ menu.Core, language calc.Language, id, form string) (answer string, mine bool) {
-	if id != "exercise-set" {
-		return "", false
+	switch id {
+	case "exercise-set":
+		return exercise.ReadSet(language, calc.ParseForm(form)).JSON(), true
+	case "exercise-score":
+		return exercise.ScoreJSON(calc.ParseForm(form)), true
 	}
-	return exercise.ReadSet(language, calc.ParseForm(form)).JSON(), true
+	return "", false
 }

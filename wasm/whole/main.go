@@ -9,5 +9,5 @@ import (
 )
 
 func main() {
-	border.Serve(menu.Core{Name: "whole", Topics: menu.Topics()}, border.Exercises, border.ExerciseSets)
+	border.Serve(menu.Core{Name: "whole", Topics: menu.Topics()}, border.Exercises, border.ExerciseSets, border.Lessons)
 }

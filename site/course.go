@@ -1,0 +1,27 @@
+package main
+
+import "github.com/evanw/esbuild/pkg/api"
+
+// The scripts of a course package, which a trainer's page puts together on the device: the learner's page with what speaks
+// to the course, and the core's worker.
+const (
+	courseScript = "course/learner.js"
+	courseWorker = "course/worker.js"
+)
+
+// ownOfCourse are the scripts that a course package has in place of the site's, with the same exports.
+var ownOfCourse = []string{"address.js", "compiled.js", "exercise-keep.js", "trusted.js"}
+
+// addCourse joins them. Each is one file, because a course's host may send many slowly, or not at all.
+func addCourse(site bundle) error {
+	script, err := joinScripts(site, "course", ownOfCourse, "course/open.js", api.FormatESModule)
+	if err != nil {
+		return err
+	}
+	worker, err := bundleScript(site, "scripts/core-worker.js", api.FormatIIFE)
+	if err != nil {
+		return err
+	}
+	site[courseScript], site[courseWorker] = []byte(script), []byte(worker)
+	return nil
+}
