@@ -58,6 +58,9 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	if err := addPages(site, testdata); err != nil {
 		return nil, err
 	}
+	if err := addEmbedded(site); err != nil {
+		return nil, err
+	}
 	if err := addOneFile(site); err != nil {
 		return nil, err
 	}

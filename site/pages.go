@@ -65,7 +65,7 @@ func addPages(site bundle, testdata fs.FS) error {
 func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	templates, err := template.New("").Funcs(template.FuncMap{
 		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
-		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points,
+		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return framePolicy },
 	}).ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err
@@ -109,7 +109,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 			return err
 		}
 	}
-	return nil
+	return r.renderFrame()
 }
 
 func (r renderer) render(body string, p page, data any) error {
