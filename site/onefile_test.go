@@ -79,7 +79,7 @@ func TestWhatTakesAScriptsPlaceExportsTheSame(t *testing.T) {
 		}
 		return all
 	}
-	for _, script := range replaced {
+	for _, script := range inOneFile.replaced {
 		own, err := oneFileAssets.ReadFile(path.Join("onefile", script))
 		require.NoError(t, err)
 		assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)

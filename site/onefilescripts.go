@@ -83,7 +83,9 @@ func fromBundle(build api.PluginBuild, site bundle, v variant) {
 }
 
 // isOfLanguage reports whether a file holds what one language says.
-func isOfLanguage(name string) bool { return path.Base(name) == "words.js" && path.Dir(name) != "scripts" }
+func isOfLanguage(name string) bool {
+	return path.Base(name) == "words.js" && path.Dir(name) != "scripts"
+}
 
 // ofLanguage finds an import whose file depends on the page's language.
 var ofLanguage = regexp.MustCompile("import\\(`\\.\\./\\$\\{lang\\}/([a-z]+\\.js)`\\)")

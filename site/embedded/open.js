@@ -40,11 +40,12 @@ function openWorking(main) {
 function leadOut(main, page) {
   if (self.origin === "null" || options.answer === "hidden") return;
   const link = el("a", { target: "_blank", rel: "noopener", href: `${page}.html` }, say("Open it on its own page"));
-  main.after(el("p", { class: "frame-foot" }, link));
+  main.append(el("p", { class: "frame-foot" }, link));
   main.addEventListener("answer", ({ detail }) => { link.href = `${page}.html#${write(detail.form)}`; });
 }
 
 async function open() {
+  root.classList.add("js");
   look(options.theme);
   root.classList.toggle("answerless", options.answer === "hidden");
   const resize = tellHeight();
