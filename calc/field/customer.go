@@ -5,11 +5,11 @@ import "spraywright/calc"
 // What a supplier says to a customer along with data sheets. Both are shown as they are, never as a link.
 var (
 	Sender = calc.Input{
-		Key: "sender", Label: "Who it is from", Words: "Trike paint counter", Check: plainWords,
+		Key: "sender", Label: "Who it is from", Words: "Trike paint counter",
 		Help: "Your shop, as your customers know it",
 	}
 	ShopNote = calc.Input{
-		Key: "shop_note", Label: "Note to the customer", Words: "Thinned for the cold season; ask at the counter for the sheet on paper", Optional: true, Check: plainWords,
+		Key: "shop_note", Label: "Note to the customer", Words: "Thinned for the cold season; ask at the counter for the sheet on paper", Optional: true,
 		Help: "Plain words, 200 characters at most; an address in it cannot be tapped",
 	}
 	// Opens names calculators by their IDs.
@@ -22,14 +22,3 @@ var (
 		},
 	}
 )
-
-// plainWords refuses signs that cannot be seen, among them those that turn the direction of what follows: with them a
-// text can look like another.
-func plainWords(words string) *calc.Fault {
-	for _, r := range words {
-		if r < ' ' || r >= 0x7f && r <= 0x9f || r >= 0x200b && r <= 0x200f || r >= 0x2028 && r <= 0x202e || r >= 0x2060 && r <= 0x206f || r == 0xfeff || r == 0xfffd {
-			return &calc.Fault{Message: "has signs in it that cannot be seen", Fix: "Type it anew instead of pasting it"}
-		}
-	}
-	return nil
-}

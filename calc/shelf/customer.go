@@ -49,6 +49,12 @@ var (
 )
 
 func customerSheets(w *calc.Working) {
+	for _, in := range []calc.Input{field.Sender, field.ShopNote} {
+		if !plain(w.Words(in)) {
+			w.Reject(in, calc.Unclear, "has signs in it that cannot be seen", "Type it anew instead of pasting it")
+			return
+		}
+	}
 	w.Tell(saidFrom, verbatim(w.Words(field.Sender)))
 	if note := w.Words(field.ShopNote); note != "" {
 		w.Tell(saidNote, verbatim(note))
@@ -85,3 +91,14 @@ func customerSheets(w *calc.Working) {
 
 // verbatim is what a person typed, as it is.
 func verbatim(words string) calc.Text { return calc.Say("{words}", calc.Words(words, "words")) }
+
+// plain reports whether a text has no signs that cannot be seen, among them those that turn the direction of what follows:
+// with them a text can look like another.
+func plain(words string) bool {
+	for _, r := range words {
+		if r < ' ' || r >= 0x7f && r <= 0x9f || r >= 0x200b && r <= 0x200f || r >= 0x2028 && r <= 0x202e || r >= 0x2060 && r <= 0x206f || r == 0xfeff || r == 0xfffd {
+			return false
+		}
+	}
+	return true
+}
