@@ -78,6 +78,11 @@ func (r *sheetReader) pairs(text []byte, at int, what string) (all []pair, ok bo
 
 // read returns the things in the file.
 func (r *sheetReader) read() (items []shelfItem) {
+	var any json.RawMessage
+	if slip := (&json.SyntaxError{}); errors.As(json.Unmarshal(r.text, &any), &slip) {
+		r.complain(int(slip.Offset), "the file cannot be read (%v); look for a comma or a quotation mark before this place", slip)
+		return nil
+	}
 	all, ok := r.pairs(r.text, 0, "the file")
 	mark, version, list := "", "", pair{}
 	for _, p := range all {

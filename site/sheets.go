@@ -69,7 +69,7 @@ func readSheets(folder fs.FS, called string) ([]byte, error) {
 		return nil, fmt.Errorf("%s: there is no *.json in this folder; put the files there that the shelf's page exports", called)
 	}
 	slices.Sort(names)
-	all := shelfFile{"shelf", 1, nil}
+	all := shelfFile{"shelf", 1, []shelfItem{}}
 	where := map[string]string{}
 	var wrong []error
 	for _, name := range names {
