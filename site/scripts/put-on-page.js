@@ -55,13 +55,14 @@ class Maker {
   }
 
   get #show() {
-    const options = new Map(["of", "title", "theme", "answer", "working"].map((name) => [mark + name, this.#option(mark + name)]));
+    const options = new Map(["title", "theme", "answer", "working"].map((name) => [mark + name, this.#option(mark + name)]));
     for (const [name, keys] of Object.entries(this.#lists)) options.set(mark + name, [...keys].join(","));
     const given = new Map([...options].filter(([, text]) => text));
     const values = new Map(this.#values);
     values.delete("units");
     if (this.#option("units")) values.set("units", this.#option("units"));
-    return write(given) + (values.size > 0 ? "&" + write(values) : "");
+    const of = write(new Map([[mark + "of", this.#option(mark + "of")]]));
+    return [of, write(given), write(values)].filter(Boolean).join("&");
   }
 
   get #asked() {

@@ -13,7 +13,7 @@ export function offerSiteSheets(fields, core) {
   const section = byId("site-sheets"), place = byId("shelf-import");
   if (!section) return;
   const lines = [...section.querySelectorAll(".item")];
-  const itemOf = (line) => ({ id: line.dataset.id, kind: line.dataset.kind, name: line.querySelector("a").textContent, form: line.dataset.form });
+  const itemOf = (line) => ({ id: line.dataset.id, kind: line.dataset.is, name: line.querySelector("a").textContent, form: line.dataset.form });
   const keep = async (items, back) => {
     const words = { title: say("What this would change on your device"), away: say("Keep nothing") };
     const preview = new ImportPreview(fields, core, () => {
