@@ -2,104 +2,34 @@ package browser
 
 import (
 	"fmt"
-	"html/template"
-	"net/http"
-	"net/http/httptest"
-	"net/http/httputil"
-	"net/url"
-	"path"
-	"strings"
-	"sync"
 	"testing"
 
+	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 )
 
-// strict is what a careful host allows: its own script, and our script and frame. No styles at all.
-const strict = "default-src 'none'; script-src 'self' %[1]s; frame-src %[1]s; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types 'none'"
-
-// A hosted is a page of testdata/embed on another origin, and what its frames ask of the site.
-type hosted struct {
-	*tab
-	mu    sync.Mutex
-	asked []string // "200 /wet-film.html"
-}
-
-// host opens a page that frames the site, under a policy where one is given.
-func host(t *testing.T, page, policy string, l look) *hosted {
-	t.Helper()
-	s, h := serve(t), &hosted{}
-	target, err := url.Parse(s.url(""))
-	require.NoError(t, err)
-	proxy := httputil.NewSingleHostReverseProxy(target)
-	proxy.ModifyResponse = func(r *http.Response) error {
-		h.mu.Lock()
-		defer h.mu.Unlock()
-		h.asked = append(h.asked, fmt.Sprint(r.StatusCode, " ", r.Request.URL.Path))
-		return nil
-	}
-	site := httptest.NewServer(proxy)
-	t.Cleanup(site.Close)
-	pages := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == "/favicon.ico" {
-			return
-		}
-		text, err := template.ParseFiles("../../testdata/embed/" + path.Base(r.URL.Path))
-		if err != nil {
-			http.NotFound(w, r)
-			return
-		}
-		if strings.HasSuffix(r.URL.Path, ".js") {
-			w.Header().Set("Content-Type", "text/javascript")
-		}
-		if policy != "" {
-			w.Header().Set("Content-Security-Policy", fmt.Sprintf(policy, site.URL))
-		}
-		text.Execute(w, template.HTML(site.URL+"/"))
-	}))
-	t.Cleanup(pages.Close)
-	h.tab = open(t, &server{t: t, build: s.build, address: strings.TrimPrefix(pages.URL, "http://")}, page, l)
-	return h
-}
-
-// count is how often a file was sent whole.
-func (h *hosted) count(file string) (n int) {
-	h.mu.Lock()
-	defer h.mu.Unlock()
-	for _, a := range h.asked {
-		if a == "200 /"+file {
-			n++
-		}
-	}
-	return n
-}
-
-// figures is the figures that a frame told last, as texts by key.
-func (h *hosted) figures(frame int) map[string]string {
-	h.t.Helper()
-	return evaluate[map[string]string](h.tab, fmt.Sprintf(`Object.fromEntries((heard.findLast((m) => m.kind === "answer" && m.frame === %d)?.figures ?? []).map((f) => [f.key, f.text + " " + (f.unit ?? "")]))`, frame))
-}
-
-func (h *hosted) answers(frame int, figure, text string) {
-	h.t.Helper()
-	h.waitUntil("frame answers "+text, fmt.Sprintf(`heard.findLast((m) => m.kind === "answer" && m.frame === %d)?.figures.some((f) => f.key === %q && f.text + " " + f.unit === %q) ?? false`, frame, figure, text))
-}
-
-func TestAFrameOnAnotherSiteAnswers(t *testing.T) {
+// 60 µm dry in two coats at 45 % by volume: 60 / 2 / 0.45 is 66.7 µm wet.
+func TestAFrameOnAnotherSiteTellsItsAnswer(t *testing.T) {
 	h := host(t, "plain.html", "", phone)
 	h.answers(0, "wet_film", "67 µm")
 	first := evaluate[map[string]any](h.tab, `heard.find((m) => m.kind === "ready")`)
 	assert.Equal(t, "wet-film", first["of"])
-	assert.Len(t, first["fields"], 6)
+	assert.Contains(t, first["fields"], map[string]any{"key": "volume_solids", "label": "Volume solids"})
+	told := evaluate[map[string]any](h.tab, `heard.findLast((m) => m.kind === "answer")`)
+	assert.EqualValues(t, 1, told["spraywright"])
+	assert.Equal(t, "coats=2&dry_film=60&volume_solids=45", told["form"])
+	figure := told["figures"].([]any)[0].(map[string]any)
+	assert.Equal(t, []any{"wet_film", "Wet film of one coat", "67", "um", "µm"}, []any{figure["key"], figure["label"], figure["text"], figure["unit_id"], figure["unit"]})
+	assert.NotEmpty(t, figure["typed"])
+	assert.Empty(t, told["problems"])
 	h.shot("embed-plain")
-	h.log(t)
-}
 
-func (h *hosted) log(t *testing.T) {
-	h.mu.Lock()
-	defer h.mu.Unlock()
-	t.Log(strings.Join(h.asked, "\n"))
+	// The learner's keys reach it, and the host hears what follows from them.
+	h.keys(kb.Tab)
+	h.keys("80")
+	h.answers(0, "wet_film", "89 µm")
+	h.keys("soon")
+	h.waitUntil("the host hears of what is wrong", `heard.findLast((m) => m.kind === "answer").problems.some((p) => p.field === "dry_film" && p.code !== "missing" && p.message.includes("80soon"))`)
 }
 
 func TestAFrameInASandboxAnswers(t *testing.T) {
@@ -107,18 +37,98 @@ func TestAFrameInASandboxAnswers(t *testing.T) {
 	h.answers(0, "wet_film", "67 µm")
 	h.answers(1, "wet_film", "67 µm")
 	assert.Equal(t, "null", evaluate[string](h.tab, `heard.find((m) => m.kind === "answer").origin`))
+	assert.Equal(t, "Película húmeda de una capa", evaluate[string](h.tab, `heard.findLast((m) => m.kind === "answer" && m.frame === 1).figures[0].label`))
+	h.keys(kb.Tab)
+	h.keys("80")
+	h.answers(0, "wet_film", "89 µm")
 	h.shot("embed-sandbox")
-	h.log(t)
 }
 
+// The script makes each frame as high as its page, names it, and passes on what it hears; the host's policy forbids none
+// of that, and its own styles not at all.
 func TestSeveralFramesOnAStrictHost(t *testing.T) {
-	h := host(t, "several.html", strict, desk)
-	for frame := range 3 {
-		h.waitUntil("each frame is ready", fmt.Sprintf(`heard.some((m) => m.kind === "ready" && m.frame === %d)`, frame))
+	for _, l := range []look{desk, phoneDark} {
+		h := host(t, "several.html", strict, l)
+		h.waitUntil("the last is ready", `heard.some((m) => m.kind === "answer" && m.frame === 2)`)
+		h.tells(2, `{spraywright: 1, kind: "fill", form: "dry_film=120"}`)
+		h.answers(2, "wet_film", "133 µm")
+		h.waitUntil("each has answered", `[0, 1].every((i) => heard.some((m) => m.kind === "answer" && m.frame === i))`)
+		h.waitUntil("each has its height", `[...document.querySelectorAll("iframe")].every((f, i) => f.height === String(heard.findLast((m) => m.kind === "height" && m.frame === i)?.height))`)
+		assert.Equal(t, []string{"wet-film", "Rendimiento", "Our first coat"}, evaluate[[]string](h.tab, `[...document.querySelectorAll("iframe")].map((f) => f.title)`))
+		assert.Contains(t, evaluate[string](h.tab, `document.querySelector("iframe").dataset.told`), "ready")
+		assert.Equal(t, "Rendimiento teórico", evaluate[string](h.tab, `heard.findLast((m) => m.kind === "answer" && m.frame === 1).figures[0].label`))
+		h.shotWhole("embed-several")
+		assert.Empty(t, evaluate[[]string](h.tab, `forbidden`))
 	}
-	h.waitUntil("answers", `heard.filter((m) => m.kind === "answer").length >= 3`)
-	h.waitUntil("the last has its height", `document.querySelectorAll("iframe")[2].height !== "480"`)
-	h.shotWhole("embed-several")
-	assert.Empty(t, evaluate[[]string](h.tab, `forbidden`))
-	h.log(t)
+}
+
+// Frames of one page share what they load: it is sent once, and after that only asked whether it has changed.
+func TestSeveralFramesShareOneDownload(t *testing.T) {
+	h := host(t, "shared.html", strict, desk)
+	for frame, film := range []string{"67 µm", "100 µm"} {
+		h.answers(frame, "wet_film", film)
+	}
+	h.waitUntil("the third answers", `heard.some((m) => m.kind === "answer" && m.frame === 2)`)
+	for _, file := range []string{"embed.js", "embed.html", "embedded.js", "site.css", "bench.wasm", "wet-film.html", "spreading-rate.html"} {
+		assert.Equal(t, 1, h.count(file), file)
+	}
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	assert.LessOrEqual(t, len(h.asked), 20, "a frame asks for six files")
+}
+
+// tells has a frame hear a message of the host.
+func (h *hosted) tells(frame int, message string) {
+	h.t.Helper()
+	evaluate[bool](h.tab, fmt.Sprintf(`(document.querySelectorAll("iframe")[%d].contentWindow.postMessage(%s, "*"), true)`, frame, message))
+}
+
+// What is locked stays as the frame was opened with, whatever the host says later.
+func TestTheHostFillsWhatIsNotLocked(t *testing.T) {
+	h := host(t, "locked.html", "", phone)
+	h.answers(0, "wet_film", "67 µm")
+	h.tells(0, `{spraywright: 1, kind: "fill", form: "dry_film=90&coats=9&volume_solids=10&volume_solids.unit=pct"}`)
+	h.answers(0, "wet_film", "100 µm")
+	last := `heard.findLast((m) => m.kind === "answer").form`
+	assert.Equal(t, "coats=2&dry_film=90&volume_solids=45", evaluate[string](h.tab, last))
+	evaluate[bool](h.tab, `((f) => { f.src = f.src.replace("frame.lock", "frame.locked").replace("coats=2", "coats=9").replace("dry_film=60", "dry_film=30"); return true; })(document.querySelector("iframe"))`)
+	h.answers(0, "wet_film", "33 µm")
+	assert.Equal(t, "coats=2&dry_film=30&volume_solids=45", evaluate[string](h.tab, last), "another address has lifted a lock")
+	h.tells(0, `{spraywright: 1, kind: "fill", form: "dry_film="}`)
+	h.waitUntil("the field is blank", last+` === "coats=2&volume_solids=45"`)
+}
+
+func TestMessagesThatNobodyKnowsArePassedOver(t *testing.T) {
+	h := host(t, "locked.html", "", phone)
+	h.answers(0, "wet_film", "67 µm")
+	for _, message := range []string{
+		`null`, `"fill"`, `7`, `[]`, `{}`, `{kind: "fill", form: "dry_film=1"}`, `{spraywright: 2, kind: "fill", form: "dry_film=1"}`, `{spraywright: "1", kind: "fill", form: "dry_film=1"}`,
+		`{spraywright: 1}`, `{spraywright: 1, kind: "fill"}`, `{spraywright: 1, kind: "fill", form: 7}`, `{spraywright: 1, kind: "fill", form: {dry_film: "1"}}`,
+		`{spraywright: 1, kind: "fill", form: "dry_film=1&x=" + "y".repeat(1e5)}`, `{spraywright: 1, kind: "theme", theme: {}}`, `{spraywright: 1, kind: "theme", theme: "<b>"}`,
+		`{spraywright: 1, kind: "run", script: "alert(1)"}`, `{spraywright: 1, kind: "__proto__"}`, `{spraywright: 1, kind: "constructor"}`, `new Map([["spraywright", 1]])`,
+	} {
+		h.tells(0, message)
+	}
+	evaluate[bool](h.tab, `(heard.length = 0, true)`)
+	h.tells(0, `{spraywright: 1, kind: "ask"}`)
+	h.answers(0, "wet_film", "67 µm")
+	assert.Equal(t, []string{"ready", "height", "answer"}, evaluate[[]string](h.tab, `heard.map((m) => m.kind)`), "asked, it says all once more")
+	// The host's script passes on nothing but what its own frame tells.
+	evaluate[bool](h.tab, `(document.querySelector("iframe").dataset.told = "", postMessage({spraywright: 1, kind: "height", height: 9}, "*"), true)`)
+	h.tells(0, `{spraywright: 1, kind: "theme", theme: "dark"}`)
+	h.tells(0, `{spraywright: 1, kind: "ask"}`)
+	h.waitUntil("the frame has told it again", `document.querySelector("iframe").dataset.told.includes("answer")`)
+	assert.Equal(t, "ready height answer", evaluate[string](h.tab, `document.querySelector("iframe").dataset.told`))
+	assert.NotEqual(t, "9", evaluate[string](h.tab, `document.querySelector("iframe").height`))
+}
+
+// Pages of the site itself cannot be framed: what is kept on a device is never within a stranger's reach.
+func TestOrdinaryPagesCannotBeFramed(t *testing.T) {
+	h := host(t, "plain.html", "", phone)
+	h.answers(0, "wet_film", "67 µm")
+	h.forgive("frame-ancestors")
+	for _, page := range []string{"wet-film.html", "shelf.html", "received.html", "put-on-page.html"} {
+		evaluate[bool](h.tab, `((f) => { f.src = new URL("`+page+`", document.querySelector("iframe").src.split("#")[0]).href; document.body.append(f); return true; })(document.createElement("iframe"))`)
+	}
+	h.waitForError("frame-ancestors")
 }

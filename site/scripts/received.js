@@ -83,8 +83,8 @@ class Received {
     const target = targetOf(this.#form.get("opens")), units = this.#form.get("units");
     if (!target) return [];
     const link = (sheets, label) => el("a", { class: "action", href: `${target.page}#${write(formFor(target, sheets, units))}` }, label);
-    if (target.table) return [link(this.#sheets, say("Open {calculator} with them", { calculator: target.title }))];
-    return this.#sheets.map((sheet) => link([sheet], say("Open {calculator} with {product}", { calculator: target.title, product: sheet.name })));
+    if (target.table) return [link(this.#sheets, say("Open “{calculator}” with them", { calculator: target.title }))];
+    return this.#sheets.map((sheet) => link([sheet], say("Open “{calculator}” with {product}", { calculator: target.title, product: sheet.name })));
   }
 
   async #keep() {
