@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"html/template"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -44,7 +45,10 @@ type shelfPage struct {
 }
 
 // An offeredItem is a line of what the site offers.
-type offeredItem struct{ ID, Kind, Name, Page, Form string }
+type offeredItem struct {
+	ID, Kind, Name, Form string
+	Link                 template.URL // to the form, filled in
+}
 
 // sheetsIn reads a folder of files and puts them together in one. Without a name the usual folder is read where there is
 // one; nil stands for nothing to offer.
@@ -105,7 +109,8 @@ func offeredIn(site bundle) ([]offeredItem, error) {
 		first := len(all)
 		for _, item := range file.Items {
 			if item.Kind == kind.ID {
-				all = append(all, offeredItem{item.ID, item.Kind, item.Name, pageFile(menu.Find(kind.ID)), item.Form.String()})
+				form := item.Form.String()
+				all = append(all, offeredItem{item.ID, item.Kind, item.Name, form, template.URL(pageFile(menu.Find(kind.ID)) + "#" + form)})
 			}
 		}
 		slices.SortStableFunc(all[first:], func(a, b offeredItem) int {

@@ -29,7 +29,7 @@ func TestTheDemoSheetsAreOffered(t *testing.T) {
 	for _, item := range offered {
 		assert.Contains(t, item.Name, "(invented)")
 	}
-	assert.Equal(t, "data-sheet.html", offered[0].Page)
+	assert.Equal(t, "data-sheet.html#"+offered[0].Form, string(offered[0].Link))
 	assert.Contains(t, offered[1].Form, "dry_film=0.7&dry_film.unit=mil")
 }
 

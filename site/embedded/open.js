@@ -23,11 +23,11 @@ function refuse() {
   tell("ready", { fields: [] });
 }
 
-// The working of a figure is opened once, when the figure first stands there.
+// The working of a main figure is opened once, when it first stands there.
 function openWorking(main) {
-  const seen = new Set();
+  const seen = new Set(), which = main.querySelector('[data-main="true"]') ? '[data-main="true"]' : "[data-out]";
   main.addEventListener("answer", () => {
-    for (const holder of main.querySelectorAll("#card [data-out]:not([hidden])")) {
+    for (const holder of main.querySelectorAll(`#card ${which}:not([hidden])`)) {
       const details = holder.querySelector("details.figure");
       if (!details || seen.has(holder.dataset.out)) continue;
       seen.add(holder.dataset.out);

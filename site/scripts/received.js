@@ -48,7 +48,7 @@ class Received {
       return;
     }
     this.#origin(report);
-    this.#problems(report.problems);
+    this.#problems(report.problems, report.verdict.filter((r) => r.level === "stop"));
     byId("received-sheets").replaceChildren(...this.#sheets.map((sheet) => this.#line(sheet)));
     const tools = this.#sheets.length > 0 ? [...this.#links(), button(say("Keep on this device"), () => this.#keep(), "action")] : [];
     byId("received-tools").replaceChildren(...tools);
@@ -68,10 +68,11 @@ class Received {
     byId("received-note").textContent = note ? say("Note: {note}", { note }) : "";
   }
 
-  #problems(problems) {
+  #problems(problems, stops) {
     const box = byId("received-problems");
-    box.hidden = problems.length === 0;
-    box.querySelector("ul").replaceChildren(...problems.map((p) => el("li", {}, p.row ? say("{row}: {problem}", { row: p.row, problem: sentence(p) }) : sentence(p))));
+    box.hidden = problems.length + stops.length === 0;
+    const says = (p) => (p.row ? say("{row}: {problem}", { row: p.row, problem: sentence(p) }) : sentence(p));
+    box.querySelector("ul").replaceChildren(...[...problems.map(says), ...stops.map((r) => `${r.why}. ${r.do}.`)].map((text) => el("li", {}, text)));
   }
 
   #line(sheet) {

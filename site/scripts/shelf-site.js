@@ -24,7 +24,7 @@ export function offerSiteSheets(fields, core) {
     await preview.show(items);
   };
   for (const line of lines) {
-    const one = button(say("Keep on this device"), () => keep([itemOf(line)], one));
+    const one = button(say("Keep"), () => keep([itemOf(line)], one));
     one.setAttribute("aria-label", say("Keep {name} on this device", { name: itemOf(line).name }));
     line.append(one);
   }
