@@ -1,6 +1,9 @@
 package browser
 
 import (
+	"os"
+	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -103,8 +106,11 @@ func TestTheCounterCardIsOneSheetOfA6(t *testing.T) {
 	p.media("")
 	pdf, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PreferCSSPageSize: new(true), PrintBackground: new(true)})
 	require.NoError(t, err)
-	assert.Contains(t, string(pdf.Data), "/MediaBox")
-	assert.Equal(t, 1, p.onPaper("counter-card", a4))
+	assert.Len(t, regexp.MustCompile(`/Type\s*/Page\b`).FindAll(pdf.Data, -1), 1)
+	assert.Regexp(t, `/MediaBox \[0 0 29[78][.\d]* (419|420)[.\d]*\]`, string(pdf.Data), "105 mm by 148 mm, in points")
+	if dir := os.Getenv("SPRAYWRIGHT_SHOTS"); dir != "" {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, "counter-card.pdf"), pdf.Data, 0o644))
+	}
 	// The same code, on the screen, leads to the customer's page.
 	p.tap(`[data-hand="code"]`)
 	p.waitIn("#customer-verdict", "A phone camera reads this QR code")
@@ -162,4 +168,46 @@ func TestTheSitesOwnSheetsAreKeptWhenThePersonSaysSo(t *testing.T) {
 	assert.Len(t, p.shelved(), 3)
 	p.pressIn("#site-sheets", "Gravity gun, 1.3 mm (invented)")
 	p.waitUntil("it opens as a form", `document.querySelector('[name="gun_name"]')?.value === "Gravity gun, 1.3 mm (invented)"`)
+}
+
+// The one file has what the site offers, too, and reads links; no other page can frame it.
+func TestSheetsInTheOneFile(t *testing.T) {
+	if chromium() == "" {
+		t.Skip("no Chromium here")
+	}
+	s := fromDisk(t)
+	p := open(t, s, "shelf.html", phone)
+	p.waitUntil("the page is ready", `document.querySelector("main")?.dataset.ready === "yes"`)
+	evaluate[bool](p, `document.querySelectorAll("#site-sheets li button")[2].click() ?? true`)
+	p.waitIn(".import", "Would be added: 1")
+	p.pressIn(".import", "Do what is ticked")
+	p.waitIn("[data-kind=gun]", "Gravity gun, 1.3 mm (invented)")
+
+	p.visit("received.html#sender=Us&opens=wet-film&sheet.1.product=Clear&sheet.1.dry_film=60&sheet.1.volume_solids=45&sheet.1.coats=2")
+	p.waitIn("#received-from", "From: Us")
+	p.pressIn("#received-tools", "Open “Wet film” with Clear")
+	p.waitIn("#card", "67 µm")
+	p.visit("customer-sheets.html#sender=Us&sheet.1.product=Clear")
+	p.waitIn("#handing", "Copy the link")
+	assert.Equal(t, "#page=received&", p.value2("#customer-link")[:15])
+	p.visit("put-on-page.html")
+	p.waitFor("This is the site in one file, which other pages cannot frame.")
+}
+
+// Once the site has been opened, what it offers needs no network.
+func TestTheSitesOwnSheetsNeedNoNetwork(t *testing.T) {
+	s := serve(t)
+	p := open(t, s, "shelf.html", phone)
+	p.waitUntil("the site is kept", `navigator.serviceWorker.ready.then(() => true)`)
+	p.visit("menu.html")
+	p.waitUntil("the worker answers", `Boolean(navigator.serviceWorker.controller)`)
+	s.stop()
+	p.forgive("Failed to load", "ERR_", "Failed to fetch", "sw.js")
+	p.visit("shelf.html")
+	p.waitIn("#site-sheets", "Ivory waterborne base (invented)")
+	p.visit("received.html#sender=Us&sheet.1.product=Clear")
+	p.waitIn("#received-from", "From: Us")
+	p.visit("embed.html#frame.of=wet-film&dry_film=60&volume_solids=45&coats=2")
+	p.waitIn("#card", "67 µm")
+	assert.Equal(t, 200, evaluate[int](p, `fetch("sheets.json").then((r) => r.status)`))
 }

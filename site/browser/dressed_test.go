@@ -1,10 +1,15 @@
 package browser
 
 import (
+	"net/http"
+	"net/http/httptest"
+	"net/http/httputil"
+	"net/url"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 )
 
 // What a frame shows, seen without a host: the frame page opens on its own, too.
@@ -101,4 +106,29 @@ func TestEveryKindOfCalculatorFitsAFrame(t *testing.T) {
 		p.waitUntil(id+" stands", `document.querySelector("#needed:not([hidden]), #card .out:not([hidden])") !== null || document.body.innerText.includes("There is no calculator")`)
 		p.fitsFor(id)
 	}
+}
+
+// A page without an origin can start no worker by its address: it is given the worker's text.
+func TestTheCoreOfASandboxRunsInAWorker(t *testing.T) {
+	s := serve(t)
+	target, err := url.Parse(s.url(""))
+	require.NoError(t, err)
+	proxy := httputil.NewSingleHostReverseProxy(target)
+	proxy.ModifyResponse = func(r *http.Response) error {
+		if strings.HasSuffix(r.Request.URL.Path, "embed.html") {
+			r.Header.Add("Content-Security-Policy", "sandbox allow-scripts")
+		}
+		return nil
+	}
+	site := httptest.NewServer(proxy)
+	t.Cleanup(site.Close)
+	p := open(t, &server{t: t, build: s.build, address: strings.TrimPrefix(site.URL, "http://")}, "about.html", phone)
+	p.before(`globalThis.started = [], globalThis.Worker = class extends Worker { constructor(...a) { super(...a); started.push(String(a[0])); } }`)
+	p.visit("embed.html#frame.of=wet-film&dry_film=60&volume_solids=45&coats=2")
+	p.waitIn("#card", "67 µm")
+	assert.Equal(t, "null", evaluate[string](p, `self.origin`))
+	started := evaluate[[]string](p, `started`)
+	require.Len(t, started, 1)
+	assert.True(t, strings.HasPrefix(started[0], "blob:null/"), started[0])
+	assert.False(t, evaluate[bool](p, `"Go" in globalThis`), "the core runs on the page")
 }

@@ -132,3 +132,17 @@ func TestOrdinaryPagesCannotBeFramed(t *testing.T) {
 	}
 	h.waitForError("frame-ancestors")
 }
+
+func TestExercisesInAFrameTellHowFarTheLearnerIs(t *testing.T) {
+	h := host(t, "exercises.html", strict, phone)
+	h.waitUntil("the set has opened", `heard.some((m) => m.kind === "exercise" && m.tasks === 1 && m.answered === 0 && m.complete === false)`)
+	h.waitUntil("it has its height", `document.querySelector("iframe").height === String(heard.findLast((m) => m.kind === "height").height)`)
+	h.shotWhole("embed-exercises")
+	for _, key := range []string{kb.Tab, kb.Tab, kb.Tab, "1 µm", kb.Enter} { // past the notice and the task's number to the box for the answer
+		h.keys(key)
+	}
+	h.waitUntil("it is judged", `heard.some((m) => m.kind === "exercise" && m.answered === 1)`)
+	told := evaluate[map[string]any](h.tab, `heard.findLast((m) => m.kind === "exercise")`)
+	assert.Equal(t, []any{true, 1.0, 0.0}, []any{told["complete"], told["answered"], told["right"]})
+	assert.Empty(t, evaluate[[]string](h.tab, `forbidden`))
+}

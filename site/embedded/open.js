@@ -1,4 +1,4 @@
-// An embedded page: one calculator of the site in a frame of another page. It takes the calculator's own page, leaves out
+// An embedded page: one calculator of the site, or a set of exercises, in a frame of another page. It takes the calculator's own page, leaves out
 // what belongs to the site around it, and keeps nothing.
 import { firstForm, options } from "./address.js";
 import { dress, fieldsOf } from "./dress.js";
@@ -19,7 +19,7 @@ function look(theme) {
 }
 
 function refuse() {
-  byId("main").replaceChildren(el("p", {}, say("There is no calculator “{name}” to show in this frame.", { name: options.of })));
+  byId("main").replaceChildren(el("h1", { class: "unseen" }, document.title), el("p", {}, say("There is no calculator “{name}” to show in this frame.", { name: options.of })));
   tell("ready", { fields: [] });
 }
 
@@ -44,22 +44,21 @@ function leadOut(main, page) {
   main.addEventListener("answer", ({ detail }) => { link.href = `${page}.html#${write(detail.form)}`; });
 }
 
-async function open() {
-  root.classList.add("js");
-  look(options.theme);
-  root.classList.toggle("answerless", options.answer === "hidden");
-  const resize = tellHeight();
-  const name = options.of === root.dataset.front ? "index" : options.of;
-  const page = await pageOf(name).catch(() => undefined), main = page?.querySelector("main");
-  if (main?.dataset.calculator !== options.of) return refuse();
-  document.title = page.title;
-  document.body.replaceChildren(byId("notices"), ...page.querySelectorAll("body > main, body > aside, body > template"));
+// A set of exercises stands in a frame as a calculator does, and tells how far the learner is.
+async function practise(main) {
+  for (const link of main.querySelectorAll("a")) Object.assign(link, { target: "_blank", rel: "noopener" }); // no page but this can be framed
+  let last;
+  document.addEventListener("exercise", ({ detail }) => tell("exercise", (last = detail)));
+  const { open: begin } = await import("../scripts/exercise.js");
+  await begin(main);
+  return { ready: () => tell("ready", { fields: [] }), again: () => last && tell("exercise", last), fill: () => {} };
+}
+
+function calculate(main, name) {
   let last;
   const fill = (values) => main.dispatchEvent(new CustomEvent("fill", { detail: { values } }));
-  const again = () => fill(new Map([...[...last.form.keys()].map((key) => [key, ""]), ...firstForm()]));
   const fields = fieldsOf(main);
-  const ready = () => tell("ready", { fields });
-  dress(main, again);
+  dress(main, () => fill(new Map([...[...last.form.keys()].map((key) => [key, ""]), ...firstForm()])));
   nudging(main);
   if (options.working === "open") openWorking(main);
   leadOut(main, name);
@@ -67,16 +66,31 @@ async function open() {
     last = detail;
     tell("answer", answerOf(detail));
   });
+  new Page(main).open();
+  return { ready: () => tell("ready", { fields }), again: () => last && tell("answer", answerOf(last)), fill };
+}
+
+async function open() {
+  root.classList.add("js");
+  look(options.theme);
+  root.classList.toggle("answerless", options.answer === "hidden");
+  const resize = tellHeight();
+  const name = options.of === root.dataset.front ? "index" : options.of;
+  const page = await pageOf(name).catch(() => undefined), main = page?.querySelector("main");
+  const exercises = name === "exercises" && main?.dataset.module === "exercise";
+  if (!exercises && main?.dataset.calculator !== options.of) return refuse();
+  document.title = page.title;
+  document.body.replaceChildren(byId("notices"), ...page.querySelectorAll("body > main, body > aside, body > template"));
+  const { ready, again, fill } = exercises ? await practise(main) : calculate(main, name);
   heed({
     fill,
     theme: look,
     ask: () => {
       ready();
       resize();
-      if (last) tell("answer", answerOf(last));
+      again();
     },
   });
-  new Page(main).open();
   ready();
 }
 
