@@ -21,7 +21,7 @@ const framePolicy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; s
 // setHeaders sets the headers for a file of the site.
 func setHeaders(h http.Header, name string) {
 	h.Set("Content-Security-Policy", headerPolicy)
-	if path.Base(name) == frameFile {
+	if _, file := path.Split(name); file == frameFile {
 		h.Set("Content-Security-Policy", framePolicy)
 	}
 	// A frame in a sandbox has no origin, and what it asks for counts as asked for by a stranger. All of it is public.

@@ -72,17 +72,19 @@ func TestTheOneFileRunsWhatItNamesAlone(t *testing.T) {
 
 // What takes a script's place must offer what the others import from it.
 func TestWhatTakesAScriptsPlaceExportsTheSame(t *testing.T) {
-	exported := regexp.MustCompile(`(?m)^export (?:async )?(?:const|function|let) (\w+)`)
+	exported := regexp.MustCompile(`(?m)^export (?:async )?(?:const|function|let|class) (\w+)`)
 	names := func(text []byte) (all []string) {
 		for _, m := range exported.FindAllStringSubmatch(string(text), -1) {
 			all = append(all, m[1])
 		}
 		return all
 	}
-	for _, script := range inOneFile.replaced {
-		own, err := oneFileAssets.ReadFile(path.Join("onefile", script))
-		require.NoError(t, err)
-		assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)
+	for _, v := range []variant{inOneFile, inFrame} {
+		for _, script := range v.replaced {
+			own, err := v.scripts.ReadFile(path.Join(v.folder, script))
+			require.NoError(t, err)
+			assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)
+		}
 	}
 }
 

@@ -2,3 +2,5 @@
 import { el } from "../scripts/dom.js";
 
 export const timerButton = () => el("span", { class: "time", hidden: "" });
+
+export const offerTimers = () => {};

@@ -12,7 +12,7 @@ const many = 8; // a list as long as this is searched
 export function offerSiteSheets(fields, core) {
   const section = byId("site-sheets"), place = byId("shelf-import");
   if (!section) return;
-  const lines = [...section.querySelectorAll(".item")];
+  const lines = [...section.querySelectorAll(".offered")];
   const itemOf = (line) => ({ id: line.dataset.id, kind: line.dataset.is, name: line.querySelector("a").textContent, form: line.dataset.form });
   const keep = async (items, back) => {
     const words = { title: say("What this would change on your device"), away: say("Keep nothing") };
