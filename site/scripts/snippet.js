@@ -8,7 +8,7 @@ export const frameAddress = (show, language) => `${root()}${language === "en" ? 
 
 /** A frame that needs no script of ours on the page; its height is fixed. */
 export function frameTag({ show, language, title, height, sandbox }) {
-  return `<iframe src="${escaped(frameAddress(show, language))}" title="${escaped(title)}"${sandbox ? ' sandbox="allow-scripts"' : ""} width="100%" height="${escaped(String(height))}" style="border: 0"></iframe>`;
+  return `<iframe src="${escaped(frameAddress(show, language))}" title="${escaped(title)}"${sandbox ? ' sandbox="allow-scripts"' : ""} width="100%" height="${escaped(String(height))}" frameborder="0"></iframe>`;
 }
 
 /** A script that puts the frame where it stands and keeps it as high as what is in it. */
