@@ -137,6 +137,7 @@ func TestExercisesInAFrameTellHowFarTheLearnerIs(t *testing.T) {
 	h := host(t, "exercises.html", strict, phone)
 	h.waitUntil("the set has opened", `heard.some((m) => m.kind === "exercise" && m.tasks === 1 && m.answered === 0 && m.complete === false)`)
 	h.waitUntil("it has its height", `document.querySelector("iframe").height === String(heard.findLast((m) => m.kind === "height").height)`)
+	h.waitUntil("the task stands", `heard.findLast((m) => m.kind === "height").height > 600`)
 	h.shotWhole("embed-exercises")
 	for _, key := range []string{kb.Tab, kb.Tab, kb.Tab, "1 µm", kb.Enter} { // past the notice and the task's number to the box for the answer
 		h.keys(key)
