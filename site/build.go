@@ -24,9 +24,14 @@ var assets embed.FS
 // A bundle is a finished site: what each file holds, by its slash-separated path.
 type bundle map[string][]byte
 
-// build compiles the cores, makes the site and writes it to a folder.
-func build(out string) error {
+// build compiles the cores, makes the site and writes it to a folder. sheets names a folder of data sheets to offer; blank
+// stands for the folder sheets in the source, where there is one.
+func build(out, sheets string) error {
 	root, err := moduleRoot()
+	if err != nil {
+		return err
+	}
+	offered, err := sheetsIn(sheets, filepath.Join(root, "sheets"))
 	if err != nil {
 		return err
 	}
@@ -38,6 +43,9 @@ func build(out string) error {
 	if err != nil {
 		return err
 	}
+	if offered != nil {
+		cores[sheetsFile] = offered
+	}
 	site, err := assemble(cores, runtime, os.DirFS(filepath.Join(root, "testdata")))
 	if err != nil {
 		return err
@@ -45,7 +53,7 @@ func build(out string) error {
 	return site.write(out)
 }
 
-// assemble makes every file of the site from the compiled cores, Go's script for them, and testdata with its demo job
+// assemble makes every file of the site from the compiled cores, with the data sheets to offer beside them, Go's script for them, and testdata with its demo job
 // and published check values.
 func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	site := maps.Clone(cores)
@@ -56,6 +64,9 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 		}
 	}
 	if err := addPages(site, testdata); err != nil {
+		return nil, err
+	}
+	if err := addEmbedded(site); err != nil {
 		return nil, err
 	}
 	if err := addOneFile(site); err != nil {

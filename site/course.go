@@ -9,16 +9,16 @@ const (
 	courseWorker = "course/worker.js"
 )
 
-// ownOfCourse are the scripts that a course package has in place of the site's, with the same exports.
-var ownOfCourse = []string{"address.js", "compiled.js", "exercise-keep.js", "trusted.js"}
+// inCourse are the scripts of a course package.
+var inCourse = variant{folder: "course", scripts: oneFileAssets, replaced: []string{"address.js", "compiled.js", "exercise-keep.js", "trusted.js"}}
 
 // addCourse joins them. Each is one file, because a course's host may send many slowly, or not at all.
 func addCourse(site bundle) error {
-	script, err := joinScripts(site, "course", ownOfCourse, "course/open.js", api.FormatESModule)
+	script, err := bundleScript(site, inCourse, "course/open.js", api.FormatESModule)
 	if err != nil {
 		return err
 	}
-	worker, err := bundleScript(site, "scripts/core-worker.js", api.FormatIIFE)
+	worker, err := bundleScript(site, inOneFile, "scripts/core-worker.js", api.FormatIIFE)
 	if err != nil {
 		return err
 	}

@@ -19,7 +19,7 @@ func TestTheScriptsOfACoursePackage(t *testing.T) {
 		}
 		return all
 	}
-	for _, script := range ownOfCourse {
+	for _, script := range inCourse.replaced {
 		own, err := oneFileAssets.ReadFile(path.Join("course", script))
 		require.NoError(t, err)
 		assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)

@@ -1,8 +1,8 @@
 // Command site builds the finished static site and serves it.
 //
-//	go run ./site build [-out dist]
+//	go run ./site build [-out dist] [-sheets folder]
 //	go run ./site words
-//	go run ./site serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild]
+//	go run ./site serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild] [-sheets folder]
 package main
 
 import (
@@ -19,20 +19,21 @@ func main() {
 	}
 }
 
-const usage = "say what to do: build [-out dist], words, or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild]"
+const usage = "say what to do: build [-out dist] [-sheets folder], words, or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild] [-sheets folder]"
 
 func run(args []string) error {
 	if len(args) == 0 {
 		return errors.New(usage)
 	}
 	flags := flag.NewFlagSet(args[0], flag.ContinueOnError)
+	sheets := flags.String("sheets", "", "folder of data sheets, *.json, that the site offers; sheets in the source where none is named")
 	switch args[0] {
 	case "build":
 		out := flags.String("out", "dist", "folder to write the site to")
 		if err := flags.Parse(args[1:]); err != nil {
 			return err
 		}
-		return build(*out)
+		return build(*out, *sheets)
 	case "words":
 		return updateWords()
 	case "serve":
@@ -45,7 +46,7 @@ func run(args []string) error {
 			return err
 		}
 		if !*skip {
-			if err := build(s.dir); err != nil {
+			if err := build(s.dir, *sheets); err != nil {
 				return err
 			}
 		}

@@ -59,7 +59,7 @@ func addOneFile(site bundle) error {
 	if err != nil {
 		return err
 	}
-	script, err := bundleScript(site, "onefile/open.js", api.FormatESModule)
+	script, err := bundleScript(site, inOneFile, "onefile/open.js", api.FormatESModule)
 	if err != nil {
 		return err
 	}
@@ -131,7 +131,7 @@ var (
 func packPages(site bundle) (string, error) {
 	pages := map[string]packedPage{}
 	for name, text := range site {
-		if path.Ext(name) != ".html" {
+		if path.Ext(name) != ".html" || path.Base(name) == frameFile {
 			continue
 		}
 		body, title, lang := pageBody.FindSubmatch(text), pageTitle.FindSubmatch(text), pageLang.FindSubmatch(text)

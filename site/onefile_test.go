@@ -37,7 +37,7 @@ func TestTheOneFileHoldsThePagesAndTheCore(t *testing.T) {
 	var pages map[string]packedPage
 	require.NoError(t, json.Unmarshal(packed(t, file, "pack-pages"), &pages))
 	for name := range site {
-		if page, html := strings.CutSuffix(name, ".html"); html && name != oneFile {
+		if page, html := strings.CutSuffix(name, ".html"); html && name != oneFile && path.Base(name) != frameFile {
 			assert.Contains(t, pages[page].Body, "<main", name)
 			assert.NotContains(t, pages[page].Body, "<script", name)
 			assert.NotEmpty(t, pages[page].Title, name)
@@ -72,17 +72,19 @@ func TestTheOneFileRunsWhatItNamesAlone(t *testing.T) {
 
 // What takes a script's place must offer what the others import from it.
 func TestWhatTakesAScriptsPlaceExportsTheSame(t *testing.T) {
-	exported := regexp.MustCompile(`(?m)^export (?:async )?(?:const|function|let) (\w+)`)
+	exported := regexp.MustCompile(`(?m)^export (?:async )?(?:const|function|let|class) (\w+)`)
 	names := func(text []byte) (all []string) {
 		for _, m := range exported.FindAllStringSubmatch(string(text), -1) {
 			all = append(all, m[1])
 		}
 		return all
 	}
-	for _, script := range replaced {
-		own, err := oneFileAssets.ReadFile(path.Join("onefile", script))
-		require.NoError(t, err)
-		assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)
+	for _, v := range []variant{inOneFile, inFrame} {
+		for _, script := range v.replaced {
+			own, err := v.scripts.ReadFile(path.Join(v.folder, script))
+			require.NoError(t, err)
+			assert.Subset(t, names(own), names(finished(t)["scripts/"+script]), script)
+		}
 	}
 }
 

@@ -19,20 +19,29 @@ import (
 //go:embed onefile course
 var oneFileAssets embed.FS
 
-// replaced are the scripts of the site that reach beyond the page. The one file has others of the same names and exports.
-var replaced = []string{"address.js", "compiled.js", "course-parts.js", "pwa.js", "trusted.js"}
-
-// bundleScript joins a script and all it imports into one for the one file.
-func bundleScript(site bundle, entry string, format api.Format) (string, error) {
-	return joinScripts(site, "onefile", replaced, entry, format)
+// A variant is a folder of scripts that stand in for those of the site that reach beyond the page, each of the same name
+// and exports. How their exports are used is for the site's own scripts to say.
+type variant struct {
+	folder   string
+	scripts  embed.FS
+	replaced []string
+	without  []string // what of the browser it must not touch
+	apart    bool     // leaves what a language says in files of their own
 }
 
-// joinScripts joins a script and all it imports into one. The scripts in others are taken from a folder of their own.
-func joinScripts(site bundle, folder string, others []string, entry string, format api.Format) (string, error) {
+// inOneFile are the scripts of the one file.
+var inOneFile = variant{folder: "onefile", scripts: oneFileAssets, replaced: []string{"address.js", "compiled.js", "course-parts.js", "pwa.js", "trusted.js"}}
+
+// bundleScript joins a script and all it imports into one.
+func bundleScript(site bundle, v variant, entry string, format api.Format) (string, error) {
+	define := map[string]string{}
+	for _, name := range v.without {
+		define[name] = "undefined"
+	}
 	result := api.Build(api.BuildOptions{
 		EntryPoints: []string{entry}, Bundle: true, Format: format, Platform: api.PlatformBrowser, Target: api.ES2022,
-		MinifyWhitespace: true, MinifySyntax: true, MinifyIdentifiers: true, LegalComments: api.LegalCommentsNone, Charset: api.CharsetUTF8,
-		Plugins: []api.Plugin{{Name: "site", Setup: func(build api.PluginBuild) { fromBundle(build, site, folder, others) }}},
+		MinifyWhitespace: true, MinifySyntax: true, MinifyIdentifiers: true, LegalComments: api.LegalCommentsNone, Charset: api.CharsetUTF8, Define: define,
+		Plugins: []api.Plugin{{Name: "site", Setup: func(build api.PluginBuild) { fromBundle(build, site, v) }}},
 	})
 	if len(result.Errors) > 0 {
 		return "", fmt.Errorf("joining the scripts of %s: %s", entry, strings.Join(api.FormatMessages(result.Errors, api.FormatMessagesOptions{}), ""))
@@ -47,20 +56,23 @@ func joinScripts(site bundle, folder string, others []string, entry string, form
 }
 
 // fromBundle reads scripts from the site in memory instead of from a disk.
-func fromBundle(build api.PluginBuild, site bundle, folder string, others []string) {
+func fromBundle(build api.PluginBuild, site bundle, v variant) {
 	build.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
 		name := path.Clean(a.Path)
 		if a.Importer != "" {
 			name = path.Join(path.Dir(a.Importer), a.Path)
 		}
-		if file, ours := strings.CutPrefix(name, "scripts/"); ours && slices.Contains(others, file) {
-			name = folder + "/" + file
+		if file, ours := strings.CutPrefix(name, "scripts/"); ours && slices.Contains(v.replaced, file) {
+			name = v.folder + "/" + file
+		}
+		if v.apart && isOfLanguage(name) {
+			return api.OnResolveResult{Path: "./" + name, External: true}, nil
 		}
 		return api.OnResolveResult{Path: name, Namespace: "site"}, nil
 	})
 	build.OnLoad(api.OnLoadOptions{Filter: ".*", Namespace: "site"}, func(a api.OnLoadArgs) (api.OnLoadResult, error) {
 		text := string(site[a.Path])
-		if own, err := fs.ReadFile(oneFileAssets, a.Path); err == nil {
+		if own, err := fs.ReadFile(v.scripts, a.Path); err == nil {
 			text = string(own)
 		} else if site[a.Path] == nil {
 			return api.OnLoadResult{}, fmt.Errorf("there is no %s", a.Path)
@@ -68,6 +80,11 @@ func fromBundle(build api.PluginBuild, site bundle, folder string, others []stri
 		text = everyLanguage(site, text)
 		return api.OnLoadResult{Contents: &text, Loader: api.LoaderJS}, nil
 	})
+}
+
+// isOfLanguage reports whether a file holds what one language says.
+func isOfLanguage(name string) bool {
+	return path.Base(name) == "words.js" && path.Dir(name) != "scripts"
 }
 
 // ofLanguage finds an import whose file depends on the page's language.

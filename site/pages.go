@@ -65,12 +65,17 @@ func addPages(site bundle, testdata fs.FS) error {
 func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	templates, err := template.New("").Funcs(template.FuncMap{
 		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
-		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points,
+		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return framePolicy },
+		"targets": targets, "tongueNames": func() []tongue { return tongues },
 	}).ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err
 	}
 	r := renderer{templates, t, tongues, site}
+	offered, err := offeredIn(site)
+	if err != nil {
+		return err
+	}
 	all, numbers := &bibliography{}, &numbersPage{}
 	for _, c := range calculators() {
 		p, err := newCalculatorPage(t, c, testdata)
@@ -94,10 +99,12 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		page
 		data any
 	}{
-		{page{Name: "shelf", Title: "Shelf", Description: "Data sheets, guns, booths and shop settings that fill your forms", Module: "shelf"}, shelfKinds()},
+		{page{Name: "shelf", Title: "Shelf", Description: "Data sheets, guns, booths and shop settings that fill your forms", Module: "shelf"}, shelfPage{shelfKinds(), offered}},
 		{page{Name: "timers", Title: "Timers", Description: "Flash-off, pot life, recoat and bake, several at once", Module: "timers"}, newTimersPage()},
 		{page{Name: "log", Title: "Mix log", Description: "What was mixed, by day and month, with its VOC", Module: "log"}, newLogPage()},
 		{page{Name: "gauge", Title: "Gauge bench", Description: "Gauge readings by large keys, judged as they come in", Module: "gauge"}, newGaugePage()},
+		{page{Name: "received", Title: "Data sheets handed to you", Description: "Data sheets that came by link, from a supplier", Module: "received"}, sheetFields()},
+		{page{Name: "put-on-page", Title: "Put it on your page", Description: "Any calculator in a frame of your own page", Module: "put-on-page"}, menu.Listed()},
 		{page{Name: "exercises", Title: "Exercises", Description: "Tasks with numbers of your own, judged at once, with the working", Module: "exercise"}, exerciseTopics()},
 		{page{Name: "exercise-set", Title: "Make a set of exercises", Description: "Exercises from any calculator, as a link for your learners", Module: "exercise-set"}, exerciseTopics()},
 		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Listed()},
@@ -111,7 +118,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 			return err
 		}
 	}
-	return nil
+	return r.renderFrame()
 }
 
 func (r renderer) render(body string, p page, data any) error {

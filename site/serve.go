@@ -121,7 +121,7 @@ func newHandler(dir string) (http.Handler, error) {
 		return nil, err
 	}
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		setHeaders(w.Header())
+		setHeaders(w.Header(), r.URL.Path)
 		if r.Method != http.MethodGet && r.Method != http.MethodHead {
 			w.Header().Set("Allow", "GET, HEAD")
 			http.Error(w, "only GET and HEAD are answered", http.StatusMethodNotAllowed)

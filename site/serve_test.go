@@ -52,6 +52,16 @@ func TestServesFilesWithTheirTypes(t *testing.T) {
 		assert.Equal(t, "no-cache", res.Header.Get("Cache-Control"), target)
 		assert.Equal(t, "nosniff", res.Header.Get("X-Content-Type-Options"), target)
 		assert.Contains(t, res.Header.Get("Content-Security-Policy"), "frame-ancestors 'none'")
+		assert.Equal(t, "*", res.Header.Get("Access-Control-Allow-Origin"), "a frame in a sandbox has no origin")
+	}
+}
+
+// Others may frame one page, in each language, and no other.
+func TestOnlyTheFramePageMayBeFramed(t *testing.T) {
+	for name, may := range map[string]bool{"/embed.html": true, "/es/embed.html": true, "/": false, "/shelf.html": false, "/embed.html/": false, "/embed.js": false} {
+		h := http.Header{}
+		setHeaders(h, name)
+		assert.Equal(t, may, !strings.Contains(h.Get("Content-Security-Policy"), "frame-ancestors 'none'"), name)
 	}
 }
 

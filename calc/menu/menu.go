@@ -89,6 +89,7 @@ func Booth() Core {
 func Shelf() Core {
 	return Core{"shelf", []Topic{
 		{"shelf", "Shelf", shelf.Calculators},
+		{"customer", "For your customers", shelf.Customer},
 		{"record", "Records", record.Calculators},
 		{"log-file", "", record.Files},
 		{"timing", "Timers", timing.Calculators},

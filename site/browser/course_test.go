@@ -77,8 +77,8 @@ func unzipped(t *testing.T, data []byte) string {
 	return dir
 }
 
-// hosted serves a folder as any host of files would.
-func hosted(t *testing.T, dir string) *server {
+// servedFrom serves a folder as any host of files would.
+func servedFrom(t *testing.T, dir string) *server {
 	t.Helper()
 	files := http.FileServer(http.Dir(dir))
 	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
@@ -130,7 +130,7 @@ func (p *tab) wrong() [][]string {
 }
 
 func TestASCORMCourseGetsTheScore(t *testing.T) {
-	s := hosted(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet+"&pass=60")))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({}, 2) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -167,7 +167,7 @@ func TestASCORMCourseGetsTheScore(t *testing.T) {
 }
 
 func TestASCORMCourseThatJudgesByItself(t *testing.T) {
-	s := hosted(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({ mastery: "50" }) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -191,7 +191,7 @@ func TestASCORMCourseThatJudgesByItself(t *testing.T) {
 }
 
 func TestWhatASCORMCourseRefusesIsSaid(t *testing.T) {
-	s := hosted(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `(course.deaf = "LMSInitialize", course.start(), true)`)
 	p.waitInside("The course refused LMSInitialize: General exception (error 101).")
@@ -222,7 +222,7 @@ func TestWhatACourseKeepsIsShort(t *testing.T) {
 	text, err := os.ReadFile("../course/record.js")
 	require.NoError(t, err)
 	module := "data:text/javascript;base64," + base64.StdEncoding.EncodeToString(text)
-	blank := open(t, hosted(t, t.TempDir()), "", phone)
+	blank := open(t, servedFrom(t, t.TempDir()), "", phone)
 	blank.forgive("404")
 	got := evaluate[[][]any](blank, `(async () => {
 		const { compact, expand } = await import(`+quoted(module)+`);

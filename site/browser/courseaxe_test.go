@@ -30,7 +30,7 @@ func TestLessonsAndPackagesAreAccessible(t *testing.T) {
 	maker.axe(program, "the trainer's page")
 	maker.shotWhole("exercise-set-es")
 	data := packageBytes(maker, "scorm")
-	p := open(t, hosted(t, unzipped(t, data)), "package/index.html", narrow)
+	p := open(t, servedFrom(t, unzipped(t, data)), "package/index.html", narrow)
 	p.waitFor("Aquí no responde ningún curso, así que no se comunica nada.")
 	p.waitFor("Película seca deseada")
 	p.axe(program, "a package without a course")

@@ -30,7 +30,7 @@ var built = sync.OnceValues(func() (build, error) {
 	if text, err := exec.Command("go", "build", "-o", b.program, "spraywright/site").CombinedOutput(); err != nil {
 		return b, fmt.Errorf("compiling the site's program: %w\n%s", err, text)
 	}
-	if text, err := exec.Command(b.program, "build", "-out", b.dist).CombinedOutput(); err != nil {
+	if text, err := exec.Command(b.program, "build", "-out", b.dist, "-sheets", "../../testdata/demo/sheets").CombinedOutput(); err != nil {
 		return b, fmt.Errorf("building the site: %w\n%s", err, text)
 	}
 	return b, nil

@@ -35,7 +35,7 @@ if (main.dataset.calculator && !turn()) {
   new Page(main).open();
 }
 // Other pages that do something name their module, which exports open(main).
-const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js") };
+const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js"), received: () => import("./received.js"), "put-on-page": () => import("./put-on-page.js") };
 try {
   await pages[main.dataset.module]?.().then((module) => module.open(main));
 } finally {

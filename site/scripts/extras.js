@@ -2,6 +2,7 @@
 // detail is { id, form, report }, and may send it a "fill" event with { values, says }: texts by key, and the notice
 // that tells the person what was filled in.
 
+import { handing } from "./customer-part.js";
 import { offerLessons } from "./lesson-part.js";
 import { offerLogging } from "./log-offer.js";
 import { nudging } from "./nudge.js";
@@ -9,7 +10,7 @@ import { offerPaper } from "./paper.js";
 import { shelf } from "./shelf-part.js";
 import { offerTimers } from "./timer-button.js";
 
-const parts = [nudging, shelf, offerTimers, offerLogging, offerPaper, offerLessons];
+const parts = [nudging, shelf, offerTimers, offerLogging, offerPaper, offerLessons, handing];
 
 export function attach(main) {
   for (const part of parts) part(main);

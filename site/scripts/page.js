@@ -40,7 +40,7 @@ export class Page {
     this.#problems = new Problems(main, this.#form, this.#tables);
     this.#bar = new Bar((key) => this.#label(key), (key) => this.#problems.jump(key));
     offerSharing(byId("share"), () => this.#form.values);
-    byId("empty").addEventListener("click", () => this.#replace(new Map(), say("The form is empty.")));
+    byId("empty")?.addEventListener("click", () => this.#replace(new Map(), say("The form is empty.")));
     addEventListener("hashchange", () => this.#follow());
     this.#rememberPlaces();
     main.addEventListener("click", (event) => this.#within(event));
@@ -106,6 +106,7 @@ export class Page {
       else form.delete(key);
     }
     this.#load(form);
+    if (!says) return; // an embedded page is filled in by the page around it
     const undo = () => {
       this.#load(before);
       undone?.();

@@ -20,9 +20,9 @@ export function whole(text, form, known) {
   return right && [...pairs.keys()].every((key) => key === "" || key === count || key === pageKey || known(key));
 }
 
-/** Has a button hand on the form as it stands. */
+/** Has a button hand on the form as it stands; an embedded page has none. */
 export function offerSharing(button, form) {
-  button.addEventListener("click", async () => {
+  button?.addEventListener("click", async () => {
     try {
       const { openSheet } = await import("./share-sheet.js");
       openSheet(linkTo(form()));

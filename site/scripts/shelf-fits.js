@@ -16,6 +16,9 @@ const rules = {
   humidity: (has) => !has("line_pressure"),
 };
 
+/** Whether a fact of an item stands for the same in a form that has these keys. */
+export const suits = (key, has, item) => rules[key]?.(has, item) ?? true;
+
 /** The fields of a form outside its tables, and its tables, by key. */
 export function fieldsOf(form) {
   const fields = new Map();
@@ -42,7 +45,7 @@ export function fitting(fields, item) {
       continue;
     }
     const unit = item.get(key + ".unit") ?? "";
-    if (has(key) && (rules[key]?.(has, item) ?? true) && takes(fields.get(key), text, unit)) found.set(key, { text, unit });
+    if (has(key) && suits(key, has, item) && takes(fields.get(key), text, unit)) found.set(key, { text, unit });
   }
   return found;
 }

@@ -44,23 +44,25 @@ export async function compare(items) {
 export class ImportPreview {
   #fields; // the fields of each kind
   #core;
+  #words;
   #plans;
   #write;
   #told = el("p", { role: "status" });
 
-  /** done is called when the person is through with it. */
-  constructor(fields, core, done) {
+  /** done is called when the person is through with it; words are for what is no file. */
+  constructor(fields, core, done, words = { title: say("What the file would change"), away: say("Put the file away") }) {
     this.#fields = fields;
     this.#core = core;
+    this.#words = words;
     this.done = done;
-    this.element = el("section", { class: "import", tabindex: "-1", "aria-label": say("What the file would change") });
+    this.element = el("section", { class: "import", tabindex: "-1", "aria-label": words.title });
   }
 
   async show(items) {
     this.#plans = await compare(items);
     for (const plan of this.#plans) plan.ticked = plan.does !== "leave";
     this.#write = button(say("Do what is ticked"), () => this.#do(), "action");
-    this.element.replaceChildren(el("h2", {}, say("What the file would change")), this.#told);
+    this.element.replaceChildren(el("h2", {}, this.#words.title), this.#told);
     this.element.scrollIntoView({ block: "start" });
     this.element.focus();
     await this.#check();
@@ -68,7 +70,7 @@ export class ImportPreview {
       this.#group("add", (n) => say("Would be added: {n}", { n })),
       this.#group("change", (n) => say("Would be changed: {n}", { n })),
       this.#group("leave", (n) => say("Stay as they are: {n}", { n })),
-      el("p", { class: "kept-tools" }, this.#write, button(say("Put the file away"), () => this.done())));
+      el("p", { class: "kept-tools" }, this.#write, button(this.#words.away, () => this.done())));
     this.#count();
   }
 

@@ -9,6 +9,7 @@ import { fieldsOf } from "./shelf-fits.js";
 import { searchBox } from "./shelf-finder.js";
 import { ImportPreview } from "./shelf-import.js";
 import { Shelf } from "./shelf-list.js";
+import { offerSiteSheets } from "./shelf-site.js";
 import { itemsOf, kinds, tellRefused } from "./shelf-store.js";
 import { say } from "./words.js";
 
@@ -44,6 +45,7 @@ export async function open(main) {
   }));
   watch((kind) => kind === "profile" && refresh());
   await refresh();
+  offerSiteSheets(formsOf(main), core);
   main.dataset.ready = "yes";
   tellRefused(save);
 }

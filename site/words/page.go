@@ -20,7 +20,7 @@ func inPages(site fs.FS) ([]place, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, folder := range []string{"scripts", "onefile", "course"} {
+	for _, folder := range []string{"scripts", "onefile", "course", "embedded"} {
 		scripts, err := matches(site, "script", folder+"/*.js", inScripts)
 		if err != nil {
 			return nil, err

@@ -94,7 +94,7 @@ func fileOf(p place) string {
 		return "examples"
 	case p.is == "source" || strings.HasPrefix(p.file, "calc/source/"):
 		return "sources"
-	case parts[0] == "site" && (parts[1] == "scripts" || parts[1] == "onefile" || parts[1] == "course"):
+	case parts[0] == "site" && (parts[1] == "scripts" || parts[1] == "onefile" || parts[1] == "course" || parts[1] == "embedded"):
 		return "scripts"
 	case parts[0] == "site" || strings.HasPrefix(p.file, "calc/menu/"):
 		return "page"
