@@ -45,7 +45,7 @@ func (gaugePage) Keys() []string {
 }
 
 func newGaugePage() gaugePage {
-	p := gaugePage{Figures: []string{"film_mean", "film_lowest"}, Lists: []string{"spot", "ruling"}}
+	p := gaugePage{Figures: []string{"film_mean", "film_lowest"}, Lists: []string{"doubtful", "spot", "ruling"}}
 	for _, in := range film.GaugeReadings().Inputs {
 		switch {
 		case in.Rows != nil:

@@ -2,6 +2,7 @@ package film_test
 
 import (
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -21,7 +22,8 @@ func judged(t *testing.T, readings ...float64) (iso, pa2, msc string, report cal
 	if !assert.Empty(t, report.Problems) {
 		t.FailNow()
 	}
-	rows := report.Lists[0].Rows
+	by := report.Lists[slices.IndexFunc(report.Lists, func(l calc.List) bool { return l.Key == "ruling" })]
+	rows := by.Rows
 	return rows[0][1].Text, rows[1][1].Text, rows[2][1].Text, report
 }
 
@@ -107,6 +109,42 @@ func TestGaugeRefusals(t *testing.T) {
 		problems := film.GaugeReadings().Run(form).Problems
 		if assert.Len(t, problems, 1, text) {
 			assert.Equal(t, field, problems[0].Field, text)
+		}
+	}
+}
+
+// A reading five times off is named, one at the limit is not; it counts all the same.
+func TestReadingsFarOffAreNamed(t *testing.T) {
+	_, _, _, report := judged(t, 100, 500, 20, 101)
+	assert.NotEqual(t, "doubtful", report.Lists[0].Key, "at the limits nothing is asked")
+	_, _, _, report = judged(t, 100, 1050, 19.9)
+	assert.Equal(t, "doubtful", report.Lists[0].Key)
+	assert.Equal(t, "2", report.Lists[0].Rows[0][0].Typed)
+	assert.Equal(t, "3", report.Lists[0].Rows[1][0].Typed)
+	assert.InDelta(t, (100+1050+19.9)/3, report.Figures[0].Value, 1e-9)
+}
+
+// However far a reading is off, the labels of the chart stand clear of each other and on the chart.
+func TestLabelsOfTheChartStandApart(t *testing.T) {
+	for _, readings := range [][]float64{{100}, {5000}, {0}, {0, 5000}, {99, 101, 103}} {
+		for _, rule := range []string{"all", "iso", "pa2", "msc"} {
+			form := calc.Form{"dry_film": "100", "gauge_rule": rule}
+			for i, x := range readings {
+				form["reading."+strconv.Itoa(i+1)+".gauge_reading"] = strconv.FormatFloat(x, 'f', -1, 64)
+			}
+			p := film.GaugeReadings().Run(form).Pictures[0]
+			var y []float64
+			for _, s := range p.Shapes {
+				if s.Kind == calc.Label {
+					y = append(y, s.Y)
+				}
+			}
+			slices.Sort(y)
+			for i := range y {
+				assert.Less(t, y[i], p.Height, "%v", readings)
+				assert.Greater(t, y[i], 10.0, "%v", readings)
+				assert.True(t, i == 0 || y[i]-y[i-1] >= 14.9, "%v by %s: %v", readings, rule, y)
+			}
 		}
 	}
 }

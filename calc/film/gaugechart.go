@@ -24,7 +24,9 @@ func (r readings) one(i int) calc.Num { return calc.N(r.x[i], unit.Micrometre).C
 const (
 	chartWide, chartHigh = 360.0, 190.0
 	chartLeft, chartBase = 8.0, 176.0
-	chartRight, chartTop = 236.0, 14.0
+	chartRight, chartTop = 228.0, 14.0
+	chartLead            = 8.0  // from the end of a line to its label
+	chartText            = 15.0 // from one label to the next
 )
 
 // A scale turns readings into places on the chart.
@@ -54,13 +56,16 @@ func (r readings) draw(w *calc.Working, least, most calc.Num) {
 		s.low, s.high = min(s.low, 0.97*x), max(s.high, 1.03*x)
 	}
 	p := calc.Picture{Key: "gauge-chart", Title: w.Voiced(calc.Say("Readings")), Width: chartWide, Height: chartHigh}
-	for _, l := range append(limits, limitLine{r.film.V, calc.Say("{x} specified", r.film.As("x"))}) {
+	limits = append(limits, limitLine{r.film.V, calc.Say("{x} specified", r.film.As("x"))})
+	beside := labelsApart(limits, s)
+	for i, l := range limits {
 		look := "limit"
 		if l.at == r.film.V {
 			look = "axis"
 		}
 		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, Look: look, X: chartLeft, Y: s.y(l.at), W: chartRight - chartLeft},
-			calc.Shape{Kind: calc.Label, Look: look, X: chartRight + 4, Y: s.y(l.at) + 4, Text: w.Voiced(l.says)})
+			calc.Shape{Kind: calc.Rule, Look: look, X: chartRight, Y: s.y(l.at), W: chartLead, H: beside[i] - s.y(l.at)},
+			calc.Shape{Kind: calc.Label, Look: look, X: chartRight + chartLead + 3, Y: beside[i] + 4, Text: w.Voiced(l.says)})
 	}
 	out := 0.0
 	for i, x := range r.x {
@@ -87,4 +92,27 @@ func highest(x []float64) float64 {
 		h = max(h, v)
 	}
 	return h
+}
+
+// labelsApart places the labels of lines, which may lie close together, so that each can be read: the same order, and as
+// near to their lines as they can stand. A scale that takes in a reading far off has them all at one end.
+func labelsApart(lines []limitLine, s scale) []float64 {
+	order := make([]int, len(lines)) // from the base up
+	y := make([]float64, len(lines))
+	for i, l := range lines {
+		k := i
+		for ; k > 0 && lines[order[k-1]].at > l.at; k-- {
+			order[k] = order[k-1]
+		}
+		order[k], y[i] = i, s.y(l.at)
+	}
+	for k := 1; k < len(order); k++ {
+		y[order[k]] = min(y[order[k]], y[order[k-1]]-chartText)
+	}
+	lowest := chartTop // how high the label may stand at most
+	for k := len(order) - 1; k >= 0; k-- {
+		y[order[k]] = max(y[order[k]], lowest)
+		lowest = y[order[k]] + chartText
+	}
+	return y
 }

@@ -18,7 +18,7 @@ func GaugeReadings() *calc.Calculator {
 		Range: "Up to 200 readings of one film, judged by ISO 19840, SSPC-PA 2 and IMO MSC.215(82), each as far as its rule is known here. " +
 			"ISO 19840 is for films of 40 µm and more. Of the three only SSPC-PA 2 judges a film that is too thick.",
 		Inputs:  []calc.Input{specified, field.FilmLeast, field.FilmMost, field.GaugeRule, gaugeTable, field.ProfileGrade, paintedArea},
-		Outputs: []calc.Output{rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted, spots},
+		Outputs: []calc.Output{doubtful, rulings, filmMean, filmLowest, shareBelow, spotLow, spotHigh, readingsWanted, spots},
 		Work:    gaugeReadings,
 		Cautions: []calc.Phrase{
 			"These are three different rules, told from summaries and, in part, from memory. The specification says which one counts; read it in the standard before you accept or refuse work by it.",
@@ -64,6 +64,7 @@ func gaugeReadings(w *calc.Working) {
 	if !ok {
 		return
 	}
+	listDoubtful(w, film)
 	r := survey(w, film, x)
 	w.Result(filmMean, r.mean)
 	w.Result(filmLowest, r.low)

@@ -56,3 +56,11 @@ func cupNamed(c *coat, i int) calc.Text {
 	}
 	return calc.Say("{name}, cup {i} of {n}", calc.Words(c.name, "name"), whole(i+1, "i"), whole(len(c.cups), "n"))
 }
+
+// cupFirst is "Cup 2 of 3: Primer", for where there is little room and cups must be told apart.
+func cupFirst(c *coat, i int) calc.Text {
+	if len(c.cups) == 1 {
+		return cupNamed(c, i)
+	}
+	return calc.Say("Cup {i} of {n}: {name}", whole(i+1, "i"), whole(len(c.cups), "n"), calc.Words(c.name, "name"))
+}

@@ -140,7 +140,7 @@ func (s *sheet) cup(i, k int, c *coat, cup cup, ready calc.Num) calc.Num {
 	}
 	if c.pot.Given() {
 		e.useBy = s.after("Use the cup by", start, c.pot)
-		e.timer = c.Timer(calc.PotLife, s.Voiced(cupNamed(c, k)), calc.Num{}, calc.Num{}, c.pot)
+		e.timer = c.Timer(calc.PotLife, s.Voiced(cupFirst(c, k)), calc.Num{}, calc.Num{}, c.pot)
 		e.mind = calc.Say("Use by {t}", deadline(s.start, e.useBy).As("t"))
 	}
 	if last := len(c.cups) - 1; last > 0 && k == last {

@@ -69,7 +69,6 @@ func Bench() Core {
 		{"area", "Areas", area.Calculators},
 		{"viscosity", "Viscosity", viscosity.Calculators},
 		{"voc", "VOC", voc.Calculators},
-		{"money", "Money", money.Calculators},
 	}}
 }
 
@@ -82,6 +81,7 @@ func Booth() Core {
 		{"supply", "Air supply", supply.Calculators},
 		{"cure", "Pot life and cure", cure.Calculators},
 		{"vent", "Booth and safety", vent.Calculators},
+		{"money", "Money", money.Calculators},
 	}}
 }
 

@@ -45,10 +45,11 @@ func TestReadingsAreKeyedInWithOneThumb(t *testing.T) {
 		p.waitIn(`[data-out="film_mean"]`, "101 µm") // (105 + 95 + 103) / 3
 		p.waitIn(`[data-out="film_lowest"]`, "95 µm")
 		p.has("#card", "Readings 3", "Wait", "It wants three readings on each of five spots")
+		p.boardStands("Wait", "Mean 101 µm", "Lowest 95 µm", "Last 103 µm")
 		assert.True(t, p.sees("#pictures svg circle.ink-mark"))
 		p.has("#pictures", "3 readings from 95 µm to 105 µm, 0 of them outside the dashed lines")
 		p.waitIn(`[data-out="spot"]`, "101 µm")
-		assert.Empty(t, evaluate[[]string](p, `[...document.querySelectorAll("#gauge-pad button")].filter((b) => b.getBoundingClientRect().height < 64 || b.getBoundingClientRect().width < 64).map((b) => b.textContent)`), "too small for a gloved thumb")
+		assert.Empty(t, evaluate[[]string](p, `[...document.querySelectorAll("#gauge-pad .gauge-keys button")].filter((b) => b.getBoundingClientRect().height < 64 || b.getBoundingClientRect().width < 64).map((b) => b.textContent)`), "too small for a gloved thumb")
 		assert.True(t, evaluate[bool](p, `document.getElementById("gauge-pad").getBoundingClientRect().bottom <= innerHeight + 1`))
 		p.fits()
 		p.shot("gauge")
@@ -57,6 +58,7 @@ func TestReadingsAreKeyedInWithOneThumb(t *testing.T) {
 		p.waitIn(`[data-out="film_lowest"]`, "50 µm")
 		p.has("#pictures", "1 of them outside the dashed lines")
 		assert.True(t, p.sees("#pictures svg circle.ink-outside"))
+		p.boardStands("Wait", "Lowest 50 µm", "Last 50 µm")
 		pad(p, "7U") // what is half keyed goes first
 		assert.Empty(t, p.text("#gauge-now"))
 		pad(p, "U")
@@ -137,6 +139,7 @@ func TestTheBenchStandsAfterAReloadAndWithoutANetwork(t *testing.T) {
 	p.tap(`a[href="gauge.html"]`)
 	p.waitIn("h1", "Gauge bench")
 	p.waitIn("#gauge-count", "3")
+	p.waitIn(`[data-out="film_mean"]`, "104 µm") // the answer has moved what stands below it
 	p.tap("#gauge-clear")
 	p.waitIn("#gauge-count", "0")
 	p.tap("#notices button")

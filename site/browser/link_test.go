@@ -13,12 +13,13 @@ const (
 	damaged  = "This link is incomplete or damaged"
 )
 
-// presses taps the button of a notice.
+// presses taps the button of a notice that is shown.
 func (p *tab) presses(label string) {
 	p.t.Helper()
 	p.waitIn("#notices", label)
 	selector := evaluate[string](p, `(() => {
-		const all = [...document.querySelectorAll("#notices button")], i = all.findIndex((b) => b.innerText === `+quoted(label)+`);
+		const all = [...document.querySelectorAll("#notices button")], i = all.findIndex((b) => b.innerText === `+quoted(label)+` && b.getClientRects().length > 0);
+		document.getElementById("pressed-next")?.removeAttribute("id");
 		all[i]?.setAttribute("id", "pressed-next");
 		return i < 0 ? "" : "#pressed-next";
 	})()`)

@@ -36,6 +36,8 @@ func browser(t *testing.T) context.Context {
 		return running
 	}
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium()), chromedp.NoSandbox, chromedp.DisableGPU,
+		// With its back-forward cache Chromium 156 now and then no longer answers about a page that it has just come to.
+		chromedp.Flag("disable-features", "Translate,BlinkGenPropertyTrees,BackForwardCache"),
 		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("accept-lang", "en-GB")) // SI units and a decimal point to begin with
 	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...) // in a fresh folder, removed at the end

@@ -186,3 +186,18 @@ func TestTheFileIsSmallEnoughToSend(t *testing.T) {
 	t.Logf("%d kB", info.Size()/1000)
 	assert.Less(t, info.Size(), int64(4_000_000))
 }
+
+// What a script leads to stays within the file too.
+func TestTheWorkingOfATimerInTheFile(t *testing.T) {
+	p := open(t, fromDisk(t), potToday, phone)
+	p.waitIn(`[data-out="pot_life_low"]`, "60")
+	p.tap(`[data-out="pot_life_low"] .time`)
+	p.waitIn(".strip", "Use up by")
+	p.tap(".strip-link")
+	p.waitIn("#timers", "Mixed at")
+	p.tap(`.timer [data-do="working"]`)
+	p.waitIn("#notices", "This is the working of your timer Pot life")
+	p.waitIn(`[data-out="left_low"]`, "min")
+	p.presses("Back to the timers")
+	p.waitIn("h1", "Timers")
+}

@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"os"
 	"testing"
 	"time"
 
@@ -25,7 +26,7 @@ func TestTakePicturesOfTheTimers(t *testing.T) {
 		p.shot("timers-started")
 		p.visit("time-left.html#timed=recoat&time_least=4h&time_most=36h&begun_ago=0")
 		p.tap(`[data-out="at_latest"] .time`)
-		p.waitIn(".strip", "+2 running")
+		p.waitIn(".strip", "2 more, next ")
 		p.visit("timers.html")
 		p.waitUntil("all run", `document.querySelectorAll(".timer").length === 3`)
 		p.pass(5 * time.Second)
@@ -47,5 +48,36 @@ func TestTakePicturesOfTheTimers(t *testing.T) {
 		p.shotWhole("timers-over")
 		p.fits()
 		assert.Empty(t, evaluate[[]string](p, faint))
+	}
+}
+
+// Two cups of one job, and the bench, in each look that a person can choose.
+func TestTakePicturesInEveryLook(t *testing.T) {
+	if os.Getenv("SPRAYWRIGHT_SHOTS") == "" {
+		t.Skip("SPRAYWRIGHT_SHOTS names no folder")
+	}
+	s := serve(t)
+	for _, l := range []look{phone, narrow, desk} {
+		p := open(t, s, "", l)
+		p.demo()
+		evaluate[bool](p, `(document.querySelectorAll('[data-out="timeline"] [aria-label*="Mix Grey"].time, [data-out="timeline"] .time')[0].click(), true)`)
+		p.waitIn(".strip", "Cup 1 of")
+		evaluate[bool](p, `([...document.querySelectorAll('[data-out="timeline"] .time')].find((b) => b.closest("li, tr, div").innerText.includes("cup 2 of")).click(), true)`)
+		p.waitIn(".strip", "1 more, next ")
+		evaluate[bool](p, `(scrollTo(0, 0), true)`)
+		p.shot("cups-notice")
+		for _, theme := range []string{"light", "dark", "booth"} {
+			evaluate[bool](p, `(localStorage.setItem("spraywright:theme", `+quoted(theme)+`), true)`)
+			p.visit("timers.html")
+			p.waitIn("#timers", "Cup 2 of")
+			p.shot("cups-" + theme)
+			p.visit("gauge.html?" + theme + "#dry_film=100&gauge_rule=pa2&reading.1.gauge_reading=105&reading.2.gauge_reading=1050&reading.3.gauge_reading=98")
+			p.waitIn("#gauge-doubt", "Reading 2")
+			p.shot("bench-doubt-" + theme)
+			p.tap(`#gauge-doubt [data-do="keep"]`)
+			evaluate[bool](p, `(scrollTo(0, 250), true)`)
+			p.shot("bench-" + theme)
+			p.fits()
+		}
 	}
 }

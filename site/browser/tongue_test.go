@@ -68,11 +68,14 @@ func TestTheSpanishJob(t *testing.T) {
 	p.shotWhole("spanish-job")
 }
 
+// The region counts where the device has the page's language; otherwise answers have the mark of the page's own texts.
 func TestTheMarkFollowsTheRegion(t *testing.T) {
 	const air = "#air=29&humidity=72&panel=28&air_speed=0,3"
 	p := open(t, serve(t), "es/"+air, phoneMexico)
 	p.waitIn(`[data-out="dew_point"]`, "23.4 °C")
 	p = open(t, serve(t), air, look{"phone-austria", 390, 844, true, "light", "de-AT"})
+	p.waitIn(`[data-out="dew_point"]`, "23.4 °C")
+	p = open(t, serve(t), "es/"+air, look{"phone-us", 390, 844, true, "light", "en-US"})
 	p.waitIn(`[data-out="dew_point"]`, "23,4 °C")
 }
 

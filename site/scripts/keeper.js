@@ -1,12 +1,16 @@
 // Where a form is kept: in the browser at once, and in the address, from which it can be handed on.
 import { formText, withForm } from "./address.js";
-import { answered, parse, store, write } from "./state.js";
+import { stillWorking, workingOf } from "./passing.js";
+import { answered, parse, write } from "./state.js";
+import { TabForm } from "./tab-form.js";
 import { say } from "./words.js";
 
 const addressed = () => write(parse(formText()));
 
 export class Keeper {
   #page;
+  #kept; // undefined for a timer's working, which is only shown
+  #working; // the timer, else blank
   #example; // the form of the page's own example, as text
   #address = addressed();
   #text;
@@ -17,6 +21,8 @@ export class Keeper {
 
   constructor(page, example, tell) {
     this.#page = page;
+    this.#working = workingOf(page);
+    this.#kept = this.#working ? undefined : new TabForm(page);
     this.#example = example;
     this.#tell = tell;
   }
@@ -24,6 +30,7 @@ export class Keeper {
   /** The form that the page opens with: the link's, else the one kept, else an empty one. */
   open() {
     const link = addressed(), kept = this.#get("form");
+    if (!this.#kept) return parse(link);
     // A page that went in the middle of a number may have left its address behind what it kept.
     if (link === "" || link === this.#get("address")) return parse(kept);
     this.follow(link, kept);
@@ -42,6 +49,11 @@ export class Keeper {
     this.#set("link", link);
   }
 
+  /** The timer whose working this is, blank for a form of the person's own. */
+  get working() {
+    return this.#working;
+  }
+
   /** Whether the form came by a link and the person has not yet said to keep it. */
   get linked() {
     return this.#get("aside") !== "";
@@ -50,6 +62,13 @@ export class Keeper {
   /** The form that the link took the place of, blank for none. */
   get mine() {
     return this.#get("aside").split("\n")[0].slice(1);
+  }
+
+  /** What another tab had typed on this page, for a new tab to offer; blank for none. It is asked for once. */
+  takeOther() {
+    const other = this.#kept?.fresh && !this.linked ? this.#kept.other : "";
+    if (other) this.#kept.forgetOther();
+    return other;
   }
 
   /** The person has chosen: what was put aside last is no longer needed. */
@@ -82,11 +101,13 @@ export class Keeper {
   }
 
   #get(name) {
-    return store.get(`${name}:${this.#page}`);
+    return this.#kept?.get(name) ?? "";
   }
 
   #set(name, text) {
-    return store.set(`${name}:${this.#page}`, text);
+    if (this.#kept) return this.#kept.set(name, text);
+    if (name === "address") stillWorking(this.#page, this.#working, text);
+    return true;
   }
 
   #warn() {

@@ -51,8 +51,10 @@ export class Page {
     const form = this.#keeper.open();
     if (form.size === 0 && store.get("units")) form.set("units", store.get("units"));
     this.#load(form);
-    this.#inspect(formText());
     this.#sayLinked();
+    this.#inspect(formText()); // last, so that it is what is seen
+    if (this.#keeper.working) import("./timer-working.js").then(({ sayWhose }) => sayWhose(this.#keeper.working));
+    this.#offerOther();
     document.querySelectorAll('.top input[name="units"]').forEach((r) => r.addEventListener("change", () => store.set("units", r.value)));
   }
 
@@ -69,7 +71,11 @@ export class Page {
   // Another form has been put into the address: a pasted link, the example, or the way back.
   #follow() {
     const hash = formText();
-    this.#inspect(hash);
+    this.#takeUp(hash);
+    this.#inspect(hash); // last, so that it is what is seen
+  }
+
+  #takeUp(hash) {
     if (hash !== "" && !hash.includes("=")) return;
     const form = parse(hash), before = write(this.#form.values);
     if (write(form) === before) return;
@@ -81,6 +87,15 @@ export class Page {
     const before = this.#form.values;
     this.#load(form);
     if (answered(before)) notify(says, { [say("Put mine back")]: () => this.#load(before), [say("Close")]: undefined });
+  }
+
+  // Two tabs of one page each keep their own form: a new one shows the last, and offers the other.
+  #offerOther() {
+    const other = this.#keeper.takeOther();
+    if (!other) return;
+    notify(say("Another tab of this page held other numbers."), {
+      [say("Show those")]: () => this.#replace(parse(other), say("The other tab’s numbers are shown.")), [say("Close")]: undefined,
+    });
   }
 
   // Puts values from elsewhere into the form: texts by key, blank to clear one.

@@ -1,27 +1,8 @@
 // Which item of the shelf, or which entry of the log, the page of a kind shows. Each tab has its own; a new tab takes up the last one, as it does the form.
 import { dropQuery, formText, query } from "./address.js";
-import { parse, store, write } from "./state.js";
+import { parse, store, tab, write } from "./state.js";
 
 const name = (kind) => "item:" + kind;
-
-// sessionStorage is one tab's; it may be refused.
-const tab = {
-  get(key) {
-    try {
-      return sessionStorage.getItem("spraywright:" + key) ?? "";
-    } catch {
-      return "";
-    }
-  },
-  set(key, text) {
-    try {
-      if (text) sessionStorage.setItem("spraywright:" + key, text);
-      else sessionStorage.removeItem("spraywright:" + key);
-    } catch {
-      // the tab then forgets at its next start which item it shows
-    }
-  },
-};
 
 /** Remembers that an item is shown, and of which rev. */
 export function remember(kind, { id, rev }) {

@@ -36,22 +36,28 @@ function compareKeys(a, b) {
   return p.length - q.length;
 }
 
-/** Something small kept in the browser. Reading never fails; a failed write says so. */
-export const store = {
+// Something small kept in the browser. Reading never fails; a failed write says so.
+const small = (storage) => ({
   get(name) {
     try {
-      return localStorage.getItem("spraywright:" + name) ?? "";
+      return storage().getItem("spraywright:" + name) ?? "";
     } catch {
       return "";
     }
   },
   set(name, text) {
     try {
-      if (text) localStorage.setItem("spraywright:" + name, text);
-      else localStorage.removeItem("spraywright:" + name);
+      if (text) storage().setItem("spraywright:" + name, text);
+      else storage().removeItem("spraywright:" + name);
       return true;
     } catch {
       return false;
     }
   },
-};
+});
+
+/** What is kept for every tab. */
+export const store = small(() => localStorage);
+
+/** What is this tab's alone, and goes with it. */
+export const tab = small(() => sessionStorage);

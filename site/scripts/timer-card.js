@@ -1,12 +1,13 @@
 // One timer on its page: how things stand, and what can be changed about it.
+import { go } from "./address.js";
 import { last, timeOfDay } from "./clock.js";
 import { byId, copy, fill, slot } from "./dom.js";
 import { notify } from "./notices.js";
 import { store } from "./state.js";
 import { beganAgo, follows, moveTo, working } from "./timer-sheet.js";
 import { alter, drop, keep, moved } from "./timer-store.js";
-import { called, kindName, left, levelWord, markName, nextMark, standing } from "./timer-words.js";
-import { say } from "./words.js";
+import { called, kindName, left, markName, nextMark, standing } from "./timer-words.js";
+import { levelWord, say } from "./words.js";
 
 const minute = 60000;
 
@@ -16,9 +17,7 @@ export class Card {
   #asks; // what the open form asks about
 
   constructor() {
-    const name = this.root.querySelector(".timer-name");
-    name.addEventListener("input", () => alter(this.#t.id, (t) => ({ ...t, name: name.value.trim() })));
-    this.root.addEventListener("click", ({ target }) => this.#act(target.closest("[data-do]")));
+    this.root.addEventListener("click", (event) => this.#act(event));
     this.root.querySelector(".timer-edit").addEventListener("submit", (event) => {
       event.preventDefault();
       this.#take();
@@ -26,13 +25,10 @@ export class Card {
   }
 
   show(t, now) {
-    const old = this.#t;
     this.#t = t;
     const { level, text } = standing(t, now), over = !nextMark(t, now);
-    const name = this.root.querySelector(".timer-name");
-    if (old?.name !== t.name && document.activeElement !== name) name.value = t.name;
     this.root.className = `timer ${level}${over ? " over" : ""}`;
-    fill(this.root, { kind: kindName(t.kind), word: levelWord(level), text, note: this.#note(t), remove: over ? say("Put away") : say("Remove") });
+    fill(this.root, { name: t.name, rename: t.name ? say("Rename") : say("Name it"), kind: kindName(t.kind), word: levelWord(level), text, note: this.#note(t), remove: over ? say("Put away") : say("Remove") });
     this.#marks(t, now);
     this.#tools(t, over);
   }
@@ -65,12 +61,15 @@ export class Card {
     for (const [doing, can] of Object.entries(offered)) this.root.querySelector(`.timer-tools [data-do="${doing}"]`).hidden = !can;
   }
 
-  #act(button) {
-    const doing = button?.dataset.do;
+  #act(event) {
+    const doing = event.target.closest("[data-do]")?.dataset.do;
     if (doing === "less") this.#set(-1);
     if (doing === "more") this.#set(1);
-    if (doing === "working") button.href = working(this.#t); // as it stands at this moment
-    if (doing === "warmth" || doing === "began") this.#ask(doing);
+    if (doing === "working") {
+      event.preventDefault();
+      go(working(this.#t)); // as it stands at this moment
+    }
+    if (["name", "warmth", "began"].includes(doing)) this.#ask(doing);
     if (doing === "cancel") this.#close();
     if (doing === "remove") this.#remove();
   }
@@ -91,10 +90,11 @@ export class Card {
     document.querySelectorAll(".timer-edit").forEach((form) => { form.hidden = true; form.replaceChildren(); });
     const form = this.root.querySelector(".timer-edit");
     this.#asks = about;
-    form.replaceChildren(copy(about === "warmth" ? "part-warmth" : "part-began"));
+    form.replaceChildren(copy("part-" + about));
     form.hidden = false;
     for (const unit of form.querySelectorAll("select.unit")) unit.value = store.get("units") === "us" ? unit.dataset.us : unit.dataset.own;
-    if (follows(this.#t)) {
+    if (about === "name") form.querySelector("input").value = this.#t.name;
+    if (about === "warmth" && follows(this.#t)) {
       const unit = this.#t.sheet["air.unit"];
       if (unit) form.querySelector('select[name="now.air.unit"]').value = unit;
       for (const key of ["pot_life", "pot_life_at", "stood_at"]) form.querySelector(`[data-field="now.${key}"]`)?.remove();
@@ -106,7 +106,7 @@ export class Card {
     const form = this.root.querySelector(".timer-edit");
     form.hidden = true;
     form.replaceChildren();
-    this.root.querySelector(`.timer-tools [data-do="${this.#asks}"]`).focus();
+    this.root.querySelector(`[data-do="${this.#asks}"]`).focus();
   }
 
   async #take() {
@@ -119,7 +119,7 @@ export class Card {
     }
     let wrong;
     try {
-      wrong = this.#asks === "began" ? await beganAgo(this.#t, typed) : await moveTo(this.#withSheet(typed), warmth(typed));
+      wrong = await this.#change(typed);
     } catch (error) {
       wrong = error.message;
     }
@@ -128,6 +128,14 @@ export class Card {
     line.hidden = !wrong;
     line.textContent = wrong;
     if (!wrong) this.#close();
+  }
+
+  // Returns what is wrong with what was typed, blank for nothing.
+  async #change(typed) {
+    if (this.#asks === "began") return beganAgo(this.#t, typed);
+    if (this.#asks === "warmth") return moveTo(this.#withSheet(typed), warmth(typed));
+    await alter(this.#t.id, (t) => ({ ...t, name: typed.name }));
+    return "";
   }
 
   // A timer without its data sheet takes over what has just been asked.

@@ -27,7 +27,7 @@ function here(t, at) {
 }
 
 /** A link to the page that shows the working, filled in as things stand. */
-export const working = (t) => `cup-age.html#${write(cupForm(t))}`;
+export const working = (t) => `cup-age.html?timer=${encodeURIComponent(t.id)}#${write(cupForm(t))}`;
 
 /** Moves the cup to another temperature, { air, "air.unit" } as typed. Returns what the core objects to, or nothing. */
 export async function moveTo(t, air) {

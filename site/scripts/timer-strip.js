@@ -1,6 +1,6 @@
 // The line at the head of every page that shows which timer comes next, and leads to all of them.
 import { el } from "./dom.js";
-import { last } from "./clock.js";
+import { last, timeOfDay } from "./clock.js";
 import { look } from "./timer-keeper.js";
 import { ready } from "./timer-sound.js";
 import { called, left, markName, nextMark, standing } from "./timer-words.js";
@@ -15,9 +15,8 @@ export function open(listen = () => {}) {
 }
 
 const listeners = new Set();
-const what = el("span", { class: "strip-what" }), which = el("span", { class: "strip-which" }), count = el("b", { class: "strip-count" });
-const more = el("span", { class: "strip-more" });
-const link = el("a", { class: "strip-link", href: "timers.html" }, what, " ", which, " ", count, " ", more);
+const what = el("span", { class: "strip-what" }), count = el("b", { class: "strip-count" }), more = el("span", { class: "strip-more" });
+const link = el("a", { class: "strip-link", href: "timers.html" }, what, " ", count, " ", more);
 const strip = el("aside", { class: "strip", "aria-label": say("Timers"), hidden: "" }, link);
 const spoken = el("p", { class: "unseen", role: "status" });
 
@@ -38,11 +37,14 @@ function show(list) {
   const level = mark.at > now && mark.at - now > last ? "" : standing(t, now).level;
   strip.className = `strip ${level}${Math.abs(mark.at - now) < last ? " last" : ""}`;
   set(what, called(t));
-  set(which, markName(t.kind, mark.is));
   set(count, left(mark, now));
-  const over = list.filter((x) => x !== t && !nextMark(x, now)).length, running = list.length - over - 1;
-  const rest = [running > 0 ? say("+{n} running", { n: running }) : "", over > 0 ? say("+{n} over", { n: over }) : "", ready() ? "" : say("touch the page for sound")];
-  set(more, rest.filter(Boolean).join(", "));
+  set(more, [markName(t.kind, mark.is), ...others(list.filter((x) => x !== t), now), ready() ? "" : say("touch for sound")].filter(Boolean).join(" · "));
+}
+
+// How many others there are, and when the next of them is up.
+function others(list, now) {
+  const next = list.flatMap((t) => nextMark(t, now)?.at ?? []), over = list.length - next.length;
+  return [next.length > 0 ? say("{n} more, next {time}", { n: next.length, time: timeOfDay(Math.min(...next), now) }) : "", over > 0 ? say("{n} over", { n: over }) : ""];
 }
 
 // What has just rung, else what comes next, else what rang last.

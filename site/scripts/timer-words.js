@@ -6,15 +6,13 @@ export const kindName = (kind) => ({
   flash: say("Flash-off"), pot: say("Pot life"), recoat: say("Recoat window"), bake: say("Bake"),
 })[kind];
 
-/** What a person calls a timer. */
-export const called = (t) => (t.name ? `${kindName(t.kind)} · ${t.name}` : kindName(t.kind));
+/** What a person calls a timer: its cup or part first, which tells two of one kind apart. */
+export const called = (t) => (t.name ? `${t.name} · ${kindName(t.kind)}` : kindName(t.kind));
 
 export function markName(kind, is) {
   if (is === "soonest") return say("Not before");
   return { flash: say("Flashed off by"), pot: say("Use up by"), recoat: say("At the latest"), bake: say("Bake until") }[kind];
 }
-
-export { levelWord } from "./words.js";
 
 /** What is left of a mark, or how long ago it was. */
 export const left = (mark, now) => (mark.at > now ? countdown(mark.at - now) : say("{time} ago", { time: countdown(now - mark.at) }));

@@ -1,6 +1,7 @@
 // The page's language, and what the device's region adds to it: the decimal mark, and units to begin with.
 import { formText } from "./address.js";
 import { byId } from "./dom.js";
+import { place } from "./notices.js";
 import { store } from "./state.js";
 
 const { lang } = document.documentElement;
@@ -50,5 +51,5 @@ function offer() {
     store.set("language", lang);
     notice.remove();
   });
-  byId("notices").append(notice);
+  place(notice);
 }
