@@ -93,7 +93,7 @@ func (s *sketcher) strokes() {
 	s.path("now", sum...)
 	s.shape(calc.Bar, "panel", 10, 118, 320, 8)
 	s.label(170, 30, "film of all strokes")
-	s.label(170, 110, "one stroke")
+	s.label(56, 110, "one stroke")
 	s.path("axis", 90, 134, 170, 134)
 	s.label(130, 147, "from stroke to stroke")
 }
@@ -117,23 +117,23 @@ func (s *sketcher) flight() {
 	s.label(170, 148, "gun distance")
 	s.label(29, 54, "gun")
 	s.label(322, 74, "part")
-	s.label(236, 12, "what misses")
+	s.label(190, 14, "what misses")
 }
 
 // flowCup: a cup that runs empty through its hole.
 func (s *sketcher) flowCup() {
 	s.name("A flow cup", "The cup runs empty through the hole in its bottom; the thicker the paint, the longer it takes until the stream breaks")
-	for i := range 10 {
-		y := 36 + 6*float64(i)
+	for i := range 13 {
+		y := 18 + 6*float64(i)
 		inset := max(0, (y-66)*1.6)
 		s.shape(calc.Bar, "soft", 122+inset, y, 96-2*inset, 6.3)
 	}
 	s.path("axis", 120, 18, 120, 66, 166, 97, 166, 104)
 	s.path("axis", 220, 18, 220, 66, 174, 97, 174, 104)
 	s.shape(calc.Bar, "fill", 168.5, 96, 3, 40)
-	s.label(70, 44, "full to the rim")
+	s.label(68, 30, "full to the rim")
 	s.label(250, 100, "hole")
-	s.label(226, 138, "time until the stream breaks")
+	s.label(170, 148, "time until the stream breaks")
 }
 
 // mixingCup: the parts of a mix one above the other.
@@ -149,5 +149,5 @@ func (s *sketcher) mixingCup() {
 	s.label(66, 108, "first part")
 	s.label(62, 69, "second part")
 	s.label(68, 48, "third part")
-	s.label(290, 60, "readings add up")
+	s.label(292, 60, "readings add up")
 }
