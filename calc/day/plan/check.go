@@ -1,0 +1,210 @@
+package plan
+
+// checker gathers faults.
+type checker struct {
+	d   *Day
+	all []Fault
+}
+
+// Check finds what is wrong with a day by its numbers alone, row by row.
+func Check(d *Day) []Fault {
+	c := &checker{d: d}
+	c.shop()
+	for j := range d.Jobs {
+		c.job(j)
+	}
+	if len(c.all) > 0 {
+		return c.all
+	}
+	for i := range d.Done {
+		c.done(i)
+	}
+	c.overlaps()
+	for i := range d.Pins {
+		c.pin(&d.Pins[i])
+	}
+	return c.all
+}
+
+// number faults a field that is not between two limits.
+func (c *checker) number(r Ref, field string, has, least, most int) {
+	if has < least || has > most {
+		needs := least
+		if has > most {
+			needs = most
+		}
+		c.all = append(c.all, Fault{Rule: BadNumber, Ref: r, Product: -1, Field: field, Has: has, Needs: needs})
+	}
+}
+
+func (c *checker) shop() {
+	d, none := c.d, Ref{Job: -1}
+	if len(d.Jobs) > mostJobs {
+		c.all = append(c.all, Fault{Rule: TooMany, Ref: none, Product: -1, Field: "Jobs", Has: len(d.Jobs), Needs: mostJobs})
+	}
+	for _, f := range []struct {
+		name      string
+		has, most int
+	}{
+		{"Painters", d.Painters, 8}, {"Booths", d.Booths, 8}, {"PrepBays", d.PrepBays, 8}, {"Ovens", d.Ovens, 8}, {"Room", d.Room, mostJobs},
+		{"Walk", d.Walk, longest}, {"Door", d.Door, longest}, {"Clean", d.Clean, longest}, {"CupHolds", d.CupHolds, most}, {"CupLoses", d.CupLoses, most},
+		{"Now", d.Now, longest}, {"Products", len(d.Products), 64}, {"Aim", max(d.Aim.Late, d.Aim.Finish, d.Aim.Rinse, d.Aim.Trip, d.Aim.Cup, d.Aim.LeftOver), 1 << 20},
+		{"Aim", -min(d.Aim.Late, d.Aim.Finish, d.Aim.Rinse, d.Aim.Trip, d.Aim.Cup, d.Aim.LeftOver, 0), 0},
+	} {
+		c.number(none, f.name, f.has, 0, f.most)
+	}
+	for i, p := range d.Products {
+		c.number(Ref{Job: -1, Coat: i}, "Mix", p.Mix, 0, longest)
+		c.number(Ref{Job: -1, Coat: i}, "PotLife", p.PotLife, 0, longest)
+		row := 0
+		if i < len(d.Rinse) {
+			row = len(d.Rinse[i])
+		}
+		c.number(Ref{Job: -1, Coat: i}, "Rinse", row, len(d.Products), len(d.Products))
+		for k := 0; k < row; k++ {
+			c.number(Ref{Job: -1, Coat: i}, "Rinse", d.Rinse[i][k], 0, longest)
+		}
+	}
+	for i, b := range d.Breaks {
+		c.number(Ref{Job: -1, Coat: i}, "Breaks", b.From, 0, longest)
+		c.number(Ref{Job: -1, Coat: i}, "Breaks", b.To, b.From, longest)
+		c.number(Ref{Job: -1, Coat: i}, "Breaks", b.Painter, 0, count(d.Painters))
+	}
+}
+
+func (c *checker) job(j int) {
+	job, r := &c.d.Jobs[j], Ref{Job: j}
+	c.number(r, "Ready", job.Ready, 0, longest)
+	c.number(r, "Promised", job.Promised, 0, longest)
+	c.number(r, "Priority", job.Priority, 0, 1000)
+	c.number(r, "Prep", job.Prep.Minutes, 0, longest)
+	c.number(r, "Bake", job.Bake.Minutes, 0, longest)
+	c.number(r, "Heat", job.Bake.Heat, 0, longest)
+	c.number(r, "Coats", len(job.Coats), 0, mostRows)
+	if len(job.Coats) == 0 && job.Prep.Minutes == 0 && (job.Bake.Minutes == 0 || !job.Bake.InOven) {
+		c.number(r, "Coats", 0, 1, mostRows)
+	}
+	for i := range job.Coats {
+		coat, r := &job.Coats[i], Ref{Job: j, Kind: Spray, Coat: i}
+		bad := len(c.all)
+		c.number(r, "Product", coat.Product, 0, len(c.d.Products)-1)
+		c.number(r, "Spray", coat.Spray, 1, longest)
+		c.number(r, "Amount", coat.Amount, 0, most)
+		c.number(r, "Flash", coat.Flash, 0, longest)
+		c.number(r, "Latest", coat.Latest, 0, longest)
+		if len(c.all) == bad {
+			c.coat(r)
+		}
+	}
+}
+
+// coat checks a coat against its product and against what follows it.
+func (c *checker) coat(r Ref) {
+	coat := &c.d.Jobs[r.Job].Coats[r.Coat]
+	product := &c.d.Products[coat.Product]
+	if least := product.Mix + c.d.Walk + c.d.Door + coat.Spray; product.PotLife > 0 && product.PotLife < least {
+		c.all = append(c.all, Fault{Rule: PotLife, Ref: r, Product: coat.Product, Has: product.PotLife, Needs: least})
+	}
+	if c.d.CupHolds > 0 && coat.Amount > c.d.CupHolds {
+		c.all = append(c.all, Fault{Rule: CupSize, Ref: r, Product: coat.Product, Has: c.d.CupHolds, Needs: coat.Amount})
+	}
+	if coat.Latest > 0 && coat.Latest < coat.Flash {
+		c.all = append(c.all, Fault{Rule: LatestRecoat, Ref: r, Product: -1, Has: coat.Latest, Needs: coat.Flash})
+	}
+}
+
+// done checks that what is done of a job is its first steps, one after the other.
+func (c *checker) done(i int) {
+	d, x := c.d, &c.d.Done[i]
+	if !c.known(x.Ref, "Done") {
+		return
+	}
+	c.number(x.Ref, "Done", x.Start, 0, longest)
+	c.number(x.Ref, "Done", x.End, x.Start, longest)
+	c.number(x.Ref, "Done", x.Mixed, 0, x.Start)
+	c.number(x.Ref, "Painter", x.Painter, 0, count(d.Painters))
+	c.number(x.Ref, "Place", x.Place, 0, c.places(x.Kind, x.Job))
+	at, before, twice := index(d, x.Ref), 0, false
+	for k := range d.Done {
+		y := &d.Done[k]
+		if y.Job != x.Job || k == i {
+			continue
+		}
+		if o := index(d, y.Ref); o == at {
+			twice = true
+		} else if o >= 0 && o < at && y.End <= x.Start {
+			before++
+		}
+	}
+	if twice || before != at {
+		c.all = append(c.all, Fault{Rule: DoneOrder, Ref: x.Ref, Product: -1, Has: before, Needs: at})
+	}
+}
+
+// overlaps checks that no painter and no place did two things at once; bakes join.
+func (c *checker) overlaps() {
+	for i := range c.d.Done {
+		for k := range c.d.Done[:i] {
+			x, y := &c.d.Done[i], &c.d.Done[k]
+			if x.Start >= y.End || y.Start >= x.End || x.Kind == Heat && y.Kind == Heat && x.Start == y.Start && x.End == y.End {
+				continue
+			}
+			painter := c.painted(x) && c.painted(y) && count(x.Painter) == count(y.Painter)
+			if painter || c.where(x) == c.where(y) {
+				c.all = append(c.all, Fault{Rule: DoneOverlap, Ref: x.Ref, Product: -1, Has: x.Start, Needs: y.End})
+			}
+		}
+	}
+}
+
+func (c *checker) painted(x *Done) bool {
+	return x.Kind == Spray || x.Kind == PrepStep && c.d.Jobs[x.Job].Prep.ByPainter
+}
+
+// where numbers all places through.
+func (c *checker) where(x *Done) int {
+	kind := booth
+	if x.Kind == PrepStep {
+		kind = bay
+	} else if x.Kind == Heat && c.d.Jobs[x.Job].Bake.InOven {
+		kind = oven
+	}
+	return kind<<16 + count(x.Place)
+}
+
+func (c *checker) places(k Kind, job int) int {
+	switch {
+	case k == PrepStep:
+		return count(c.d.PrepBays)
+	case k == Heat && c.d.Jobs[job].Bake.InOven:
+		return count(c.d.Ovens)
+	}
+	return count(c.d.Booths)
+}
+
+// known faults a reference to a step that there is not.
+func (c *checker) known(r Ref, field string) bool {
+	if r.Job < 0 || r.Job >= len(c.d.Jobs) || index(c.d, r) < 0 {
+		c.all = append(c.all, Fault{Rule: BadNumber, Ref: r, Product: -1, Field: field, Has: r.Coat, Needs: -1})
+		return false
+	}
+	return true
+}
+
+func (c *checker) pin(x *Pin) {
+	if !c.known(x.Ref, "Pins") {
+		return
+	}
+	c.number(x.Ref, "Painter", x.Painter, 0, count(c.d.Painters))
+	c.number(x.Ref, "Place", x.Place, 0, c.places(x.Kind, x.Job))
+	c.number(x.Ref, "Start", x.Start, 0, longest)
+	for i := range c.d.Done {
+		if c.d.Done[i].Ref == x.Ref {
+			c.all = append(c.all, Fault{Rule: PinPast, Ref: x.Ref, Product: -1, Has: x.Start, Needs: -1})
+			return
+		}
+	}
+	if least := max(c.d.Now, c.d.Jobs[x.Job].Ready); x.Start > 0 && x.Start < least {
+		c.all = append(c.all, Fault{Rule: PinPast, Ref: x.Ref, Product: -1, Has: x.Start, Needs: least})
+	}
+}
