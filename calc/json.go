@@ -69,6 +69,9 @@ func (j *jsonWriter) figure(f Figure) {
 		j.text("typed", f.Typed)
 	}
 	j.ints("steps", f.Steps)
+	if f.Of != "" {
+		j.text("of", f.Of)
+	}
 	if f.Timer != nil {
 		j.timer(f.Timer)
 	}
@@ -122,6 +125,9 @@ func (j *jsonWriter) picture(p Picture) {
 		default:
 			j.number("w", s.W)
 			j.number("h", s.H)
+		}
+		if s.Of != "" {
+			j.text("of", s.Of)
 		}
 	})
 }

@@ -65,6 +65,7 @@ type Figure struct {
 	Value      float64 // in that unit, unrounded
 	Typed      string  // the same, rounded as Text is, as a form takes it in whatever language; blank for words
 	Steps      []int   // the working behind it, as places in Steps counted from 1
+	Of         string  // the step that it tells of, as [Shape] has it
 	Timer      *Timer  // that it can start, or nil
 }
 
@@ -97,6 +98,7 @@ type figure struct {
 	isNum bool
 	unit  unit.Unit // to show it in
 	steps []int
+	of    string
 	timer *Timer
 }
 
@@ -114,7 +116,7 @@ func (w *Working) figure(out Output, n Num) figure {
 
 // show words a figure. ok is false when there is no finite number to show.
 func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
-	fig = Figure{Key: out.Key, Label: l.label(out.Key, out.Label), Text: f.text, Steps: f.steps, Timer: f.timer}
+	fig = Figure{Key: out.Key, Label: l.label(out.Key, out.Label), Text: f.text, Steps: f.steps, Of: f.of, Timer: f.timer}
 	if !f.isNum {
 		return fig, true
 	}

@@ -9,6 +9,7 @@ import (
 	"spraywright/calc/climate"
 	"spraywright/calc/code"
 	"spraywright/calc/cure"
+	"spraywright/calc/day"
 	"spraywright/calc/drying"
 	"spraywright/calc/film"
 	"spraywright/calc/gun"
@@ -96,8 +97,18 @@ func Shelf() Core {
 	}}
 }
 
+// Day is the core of the booth day. Its calculators remember the last day that was planned, so that a core that is made
+// once goes on from there.
+func Day() Core {
+	listed, tools := day.Calculators()
+	return Core{"day", []Topic{
+		{"day", "The booth day", listed},
+		{"day-form", "", tools},
+	}}
+}
+
 // Cores lists every core. What calls it holds every calculator.
-func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf()} }
+func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf(), Day()} }
 
 // Listed is the menu.
 func Listed() []Topic {

@@ -1,0 +1,60 @@
+package day
+
+import (
+	"spraywright/calc"
+	"spraywright/calc/day/plan"
+	"spraywright/calc/field"
+	"spraywright/calc/unit"
+)
+
+// check rejects what cannot be true together in one row, before anything is planned.
+func (d *day) check() {
+	for p := range d.paints {
+		d.checkPotLife(p)
+	}
+	for j, x := range d.jobs {
+		m := &d.model.Jobs[j]
+		if len(m.Coats) == 0 && m.Prep.Minutes == 0 && (m.Bake.Minutes == 0 || !m.Bake.InOven) {
+			x.Reject(field.JobName, calc.Impossible, "has no coats", "Add its coats, or take it out")
+		}
+		if len(m.Coats) > mostCoats {
+			x.Reject(field.JobName, calc.Beyond, "has {n} coats; a plan holds {most}", "Split it in two", whole(len(m.Coats), "n"), whole(mostCoats, "most"))
+		}
+		for _, r := range x.rounds {
+			d.checkRound(r, m)
+		}
+	}
+}
+
+// mostCoats is how many coats one job may have.
+const mostCoats = 90
+
+func (d *day) checkRound(r *round, m *plan.Job) {
+	flash := 0
+	for i := range r.n {
+		flash = max(flash, m.Coats[r.first+i].Flash)
+	}
+	if within := r.Given(field.RecoatWithin); within.Given() && down(within) <= flash {
+		r.Reject(field.RecoatWithin, calc.Impossible, "leaves no time: flash-off alone takes {flash}", "Check both on the data sheet", mins(flash, "flash"))
+	}
+	if v := r.Given(field.CoatAmount); v.Given() && d.model.CupHolds > 0 && up(v) > d.model.CupHolds {
+		r.Reject(field.CoatAmount, calc.Impossible, "is more than the {cup} that can be sprayed out of one cup", "Mix in something larger, or split the parts into two jobs",
+			calc.N(float64(d.model.CupHolds), unit.Millilitre).To(0, "cup"))
+	}
+}
+
+// checkPotLife holds a pot life to the longest coat: mixing, walking in and spraying have to fit in it.
+func (d *day) checkPotLife(p int) {
+	x, least, of := &d.model.Products[p], 0, 0
+	for j := range d.model.Jobs {
+		for _, c := range d.model.Jobs[j].Coats {
+			if needs := x.Mix + d.model.Walk + d.model.Door + c.Spray; c.Product == p && needs > least {
+				least, of = needs, j
+			}
+		}
+	}
+	if x.PotLife > 0 && x.PotLife < least {
+		d.paints[p].Reject(field.PotLife, calc.Impossible, "is over too soon: to mix, walk in and spray one coat on {job} takes {least}",
+			"Spray fewer parts at a time, or use a hardener that gives {least}", calc.Words(d.jobs[of].name, "job"), mins(least, "least"))
+	}
+}
