@@ -31,139 +31,133 @@ func stepRef(s *plan.Step) plan.Ref {
 
 // callSheet lists in the order of time what somebody has to do.
 func (d *day) callSheet() {
-	b := 0
+	told := make([]bool, len(d.model.Breaks))
 	for i := range d.plan.Steps {
 		s := &d.plan.Steps[i]
-		for ; b < len(d.model.Breaks) && d.model.Breaks[d.breakAt(b)].From <= s.Start; b++ {
-			d.callBreak(d.breakAt(b))
+		if s.Kind == plan.Flash || s.Kind == plan.Walk || s.Done {
+			continue
 		}
-		if s.Kind != plan.Flash && s.Kind != plan.Walk && !s.Done {
-			d.callStep(s)
-		}
-	}
-}
-
-// breakAt is the break that begins as number n of all.
-func (d *day) breakAt(n int) int {
-	for i := range d.model.Breaks {
-		before := 0
-		for k := range d.model.Breaks {
-			if a, b := d.model.Breaks[k].From, d.model.Breaks[i].From; a < b || a == b && k < i {
-				before++
+		for {
+			b := d.nextBreak(told)
+			if b < 0 || d.model.Breaks[b].From > s.Start {
+				break
 			}
+			told[b] = true
+			d.callBreak(&d.model.Breaks[b])
 		}
-		if before == n {
-			return i
-		}
+		d.callStep(s)
 	}
-	return 0
 }
 
-func (d *day) callBreak(i int) {
-	b := &d.model.Breaks[i]
-	who := calc.Told(calc.Say("All painters"))
-	if b.Painter > 0 {
-		who = d.painter(b.Painter)
+// nextBreak is the first of the breaks that are not told yet, or -1.
+func (d *day) nextBreak(told []bool) int {
+	first := -1
+	for i := range told {
+		if !told[i] && (first < 0 || d.model.Breaks[i].From < d.model.Breaks[first].From) {
+			first = i
+		}
 	}
-	d.List(call, told(b.From), told(b.To), who, calc.Told(calc.Say("Break")), calc.Told(calc.Say("Flash-off and bakes go on")), blank())
+	return first
+}
+
+func (d *day) callBreak(b *plan.Break) {
+	who := d.voiced("All painters")
+	if b.Painter > 0 {
+		who = d.called(column{painters, b.Painter})
+	}
+	d.list(&call, cell{text: show(b.From)}, cell{text: show(b.To)}, cell{text: who}, cell{text: d.voiced("Break")}, cell{text: d.voiced("Flash-off and bakes go on")}, cell{})
 }
 
 func (d *day) callStep(s *plan.Step) {
-	who, latest := d.painter(s.Painter), blank()
-	if s.Latest >= 0 {
-		latest = told(s.Latest)
+	var who, note, latest cell
+	if s.Painter > 0 {
+		who.text = d.called(column{painters, s.Painter})
 	}
-	doing, note := d.doing(s), blank()
-	cell := calc.Told(doing).About(of(stepRef(s)))
+	if s.Latest >= 0 {
+		latest.text = show(s.Latest)
+	}
+	what := cell{text: d.doing(s), of: of(stepRef(s))}
 	switch s.Kind {
 	case plan.Mix:
-		note, cell = d.noteMix(s, cell)
+		d.noteMix(s, &what, &note)
 	case plan.Spray:
-		note, cell = d.noteSpray(s, cell)
+		d.noteSpray(s, &what, &note)
 	case plan.Heat:
-		long := calc.N(float64(s.End-s.Start), unit.Minute)
-		cell = cell.Timed(d.jobs[s.Job].Timer(calc.Bake, d.jobs[s.Job].name, calc.Num{}, calc.Num{}, long))
-		note = calc.Told(calc.Say("{t}, heating up included", long.To(0, "t")))
+		what.timer = timer(d.jobs[s.Job].Entry, calc.Bake, d.jobs[s.Job].name, 0, s.End-s.Start)
+		note.text = d.Voiced(with(say("{t}, heating up included"), s.End-s.Start, "t"))
 	}
-	d.List(call, told(s.Start), told(s.End), who, cell, note, latest)
+	d.list(&call, cell{text: show(s.Start)}, cell{text: show(s.End)}, who, what, note, latest)
 }
 
-// painter names a painter; where nobody is needed the cell is blank.
-func (d *day) painter(n int) calc.Cell {
-	switch {
-	case n == 0:
-		return blank()
-	case d.model.Painters == 1:
-		return calc.Told(calc.Say("Painter"))
+// timer makes a timer that runs from the moment it is started: when the step is really done. 0 stands for no mark.
+//
+//go:noinline
+func timer(e *calc.Entry, kind calc.Timing, name string, soonest, latest int) *calc.Timer {
+	var marks [2]calc.Num
+	for i, n := range [...]int{soonest, latest} {
+		if n > 0 {
+			marks[i] = calc.N(float64(n), unit.Minute)
+		}
 	}
-	return calc.Told(calc.Say("Painter {n}", whole(n, "n")))
+	return e.Timer(kind, name, calc.Num{}, marks[0], marks[1])
 }
 
 // doing says what a step is.
-func (d *day) doing(s *plan.Step) calc.Text {
-	job, n, product := calc.Words(d.jobs[s.Job].name, "job"), whole(s.Cup, "n"), calc.Arg{}
+func (d *day) doing(s *plan.Step) string {
+	template, product := calc.Phrase(""), ""
 	if s.Product >= 0 {
-		product = calc.Words(d.paints[s.Product].name, "product")
+		product = d.paints[s.Product].name
 	}
 	switch s.Kind {
 	case plan.PrepStep:
-		return calc.Say("Prep {job}", job)
+		template = "Prep {job}"
 	case plan.Rinse:
+		template = "Rinse the gun for {product}"
 		if s.Product < 0 {
-			return calc.Say("Put the gun down clean")
+			template = "Put the gun down clean"
 		}
-		return calc.Say("Rinse the gun for {product}", product)
 	case plan.Mix:
-		if v := d.mixed(s.Cup); v > 0 {
-			return calc.Say("Mix cup {n}: {product}, {v}", n, product, calc.N(v, unit.Millilitre).To(0, "v"))
+		if template = "Mix cup {n}: {product}, {v}"; d.plan.Cups[s.Cup-1].Amount == 0 {
+			template = "Mix cup {n}: {product}"
 		}
-		return calc.Say("Mix cup {n}: {product}", n, product)
 	case plan.Walk:
-		return calc.Say("Walk in for {job}", job)
+		template = "Walk in for {job}"
 	case plan.Heat:
-		return calc.Say("Bake {job}", job)
+		template = "Bake {job}"
 	case plan.Flash:
-		return calc.Say("{job}, coat {i}, flashes off", job, whole(s.Coat+1, "i"))
+		template = "{job}, coat {i}, flashes off"
+	default:
+		if template = "Spray coat {i} of {all} on {job}: {product}, cup {n}"; d.model.Booths > 1 {
+			template = "Spray coat {i} of {all} on {job}: {product}, cup {n}, in booth {booth}"
+		}
 	}
-	i, all := whole(s.Coat+1, "i"), whole(len(d.model.Jobs[s.Job].Coats), "all")
-	if d.model.Booths > 1 {
-		return calc.Say("Spray coat {i} of {all} on {job}: {product}, cup {n}, in booth {booth}", i, all, job, product, n, whole(s.Place, "booth"))
+	t := say(template, "job", d.jobs[s.Job].name, "product", product, "n", strconv.Itoa(s.Cup), "i", strconv.Itoa(s.Coat+1),
+		"all", strconv.Itoa(len(d.model.Jobs[s.Job].Coats)), "booth", strconv.Itoa(s.Place))
+	if s.Kind == plan.Mix {
+		t.Args = append(t.Args, calc.N(float64(d.plan.Cups[s.Cup-1].Amount+d.model.CupLoses), unit.Millilitre).To(0, "v"))
 	}
-	return calc.Say("Spray coat {i} of {all} on {job}: {product}, cup {n}", i, all, job, product, n)
+	return d.Voiced(t)
 }
 
-// mixed is the amount to mix in a cup, in mL, with what is lost in it; 0 where it is not known.
-func (d *day) mixed(cup int) float64 {
-	if cup == 0 || d.plan.Cups[cup-1].Amount == 0 {
-		return 0
-	}
-	return float64(d.plan.Cups[cup-1].Amount + d.model.CupLoses)
-}
-
-// noteMix says by when a cup has to be used up. Its timer runs from when mixing really begins.
-func (d *day) noteMix(s *plan.Step, cell calc.Cell) (note, timed calc.Cell) {
+// noteMix says by when a cup has to be used up, and for whom it is.
+func (d *day) noteMix(s *plan.Step, what, note *cell) {
 	c := &d.plan.Cups[s.Cup-1]
-	life := d.model.Products[c.Product].PotLife
-	if life == 0 {
-		return calc.Told(calc.Say("For {jobs}", calc.Words(d.jobsOf(c), "jobs"))), cell
+	life, jobs := d.model.Products[c.Product].PotLife, d.jobsOf(c)
+	if note.text = d.voiced("For {jobs}", "jobs", jobs); life > 0 {
+		note.text = d.voiced("Use by {t}; for {jobs}", "t", show(c.UseBy), "jobs", jobs)
+		name := d.voiced("Cup {n}: {product}", "n", strconv.Itoa(s.Cup), "product", d.paints[c.Product].name)
+		what.timer = timer(d.paints[c.Product].Entry, calc.PotLife, name, 0, life)
 	}
-	name := d.Voiced(calc.Say("Cup {n}: {product}", whole(s.Cup, "n"), calc.Words(d.paints[c.Product].name, "product")))
-	note = calc.Told(calc.Say("Use by {t}; for {jobs}", show(c.UseBy, "t"), calc.Words(d.jobsOf(c), "jobs")))
-	return note, cell.Timed(d.paints[c.Product].Timer(calc.PotLife, name, calc.Num{}, calc.Num{}, calc.N(float64(life), unit.Minute)))
 }
 
-// noteSpray says until when a coat flashes off and when the next must be on. Its timers run from when the coat is
-// really on: the flash-off from the step, the latest recoat from the note.
-func (d *day) noteSpray(s *plan.Step, cell calc.Cell) (note, timed calc.Cell) {
-	c, r := &d.model.Jobs[s.Job].Coats[s.Coat], d.roundOf(stepRef(s))
-	name := d.Voiced(d.step(stepRef(s)))
-	flash := calc.N(float64(c.Flash), unit.Minute)
-	cell = cell.Timed(r.Timer(calc.FlashOff, name, calc.Num{}, flash, calc.Num{}))
-	note = calc.Told(calc.Say("Flash-off until {t}", show(s.End+c.Flash, "t")))
-	last := s.Coat+1 == len(d.model.Jobs[s.Job].Coats) && d.model.Jobs[s.Job].Bake.Minutes == 0
-	if c.Latest == 0 || last {
-		return note, cell
+// noteSpray says until when a coat flashes off and when the next must be on. The flash-off is timed from the step, the
+// latest recoat from the note.
+func (d *day) noteSpray(s *plan.Step, what, note *cell) {
+	job, r := &d.model.Jobs[s.Job], stepRef(s)
+	c, row, name := &job.Coats[s.Coat], d.roundOf(r), d.step(r)
+	what.timer = timer(row.Entry, calc.FlashOff, name, c.Flash, 0)
+	if note.text = d.voiced("Flash-off until {t}", "t", show(s.End+c.Flash)); c.Latest > 0 && (s.Coat+1 < len(job.Coats) || job.Bake.Minutes > 0) {
+		note.text = d.voiced("Flash-off until {t}; go on by {by}", "t", show(s.End+c.Flash), "by", show(s.End+c.Latest))
+		note.timer = timer(row.Entry, calc.Recoat, name, 0, c.Latest)
 	}
-	note = calc.Told(calc.Say("Flash-off until {t}; go on by {by}", show(s.End+c.Flash, "t"), show(s.End+c.Latest, "by")))
-	return note.Timed(r.Timer(calc.Recoat, name, calc.Num{}, calc.Num{}, calc.N(float64(c.Latest), unit.Minute))), cell
 }

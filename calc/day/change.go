@@ -14,13 +14,11 @@ import (
 // from now, jobs added. The page hands a form over and gets one back.
 func (s *session) dayChange() *calc.Calculator {
 	return &calc.Calculator{
-		ID:       "day-change",
-		Title:    "Change to a day",
-		Question: "What is the form of the day after this change?",
-		Range:    "Forms of the booth day. The new form is not planned yet, and may hold what cannot be.",
-		Inputs: []calc.Input{
-			field.DayForm, field.DayChange, field.StepOf, field.ToTime, field.EndTime, field.Along, field.ByPainter, field.Added,
-		},
+		ID:         "day-change",
+		Title:      "Change to a day",
+		Question:   "What is the form of the day after this change?",
+		Range:      "Forms of the booth day. The new form is not planned yet, and may hold what cannot be.",
+		Inputs:     form("", changeGroups),
 		Outputs:    []calc.Output{newForm, changed},
 		Work:       s.change,
 		Arithmetic: true, // the way of writing is this site's own
@@ -32,6 +30,10 @@ var (
 	changed = calc.Output{Key: "changed", Label: "What changed", Words: true, Optional: true}
 )
 
+var changeGroups = []group{{"", []*calc.Input{
+	&field.DayForm, &field.DayChange, &field.StepOf, &field.ToTime, &field.EndTime, &field.Along, &field.ByPainter, &field.Added,
+}}}
+
 // A changing is one change to a day's form.
 type changing struct {
 	*calc.Working
@@ -40,29 +42,26 @@ type changing struct {
 }
 
 func (s *session) change(w *calc.Working) {
-	c := &changing{Working: w, form: calc.ParseForm(w.Words(field.DayForm))}
+	c := &changing{Working: w, form: calc.ParseForm(words(w.Entry, &field.DayForm))}
 	s.day().Run(c.form)
 	c.day = s.last
 	ok := false
-	switch w.Picked(field.DayChange) {
-	case "now":
+	if picked(w.Entry, &field.DayChange, "now") {
 		ok = c.now()
-	case "add":
+	} else if picked(w.Entry, &field.DayChange, "add") {
 		ok = c.add()
-	default:
-		if r, found := c.ref(); found {
-			ok = c.step(r)
-		}
+	} else if r, found := c.ref(); found {
+		ok = c.step(r)
 	}
 	if ok {
 		delete(c.form, field.Tried.Key)
-		w.Tell(newForm, calc.Say("{form}", calc.Words(c.form.String(), "form")))
+		w.Tell(newForm, say("{form}", "form", c.form.String()))
 	}
 }
 
 // ref reads a step as the plan names it.
 func (c *changing) ref() (r plan.Ref, ok bool) {
-	parts := strings.Split(c.Words(field.StepOf), "-")
+	parts := strings.Split(words(c.Entry, &field.StepOf), "-")
 	var n [3]int
 	for i := range n {
 		if len(parts) == len(n) {
@@ -76,26 +75,37 @@ func (c *changing) ref() (r plan.Ref, ok bool) {
 		known = r.Kind == plan.PrepStep && m.Prep.Minutes > 0 || r.Kind == plan.Spray && r.Coat < len(m.Coats) || r.Kind == plan.Heat && m.Bake.Minutes > 0
 	}
 	if !known {
-		c.Reject(field.StepOf, calc.Impossible, "names no step of this day", "Choose it in the plan again")
+		reject(c.Entry, &field.StepOf, "names no step of this day", "Choose it in the plan again")
 	}
 	return r, known
 }
 
 func (c *changing) step(r plan.Ref) bool {
-	step := c.day.step(r).As("step")
-	switch c.Picked(field.DayChange) {
-	case "hold":
+	switch {
+	case picked(c.Entry, &field.DayChange, "hold"):
 		return c.hold(r)
-	case "done":
+	case picked(c.Entry, &field.DayChange, "done"):
 		return c.isDone(r)
-	case "undo":
+	case picked(c.Entry, &field.DayChange, "undo"):
 		c.remove("done", func(x plan.Ref) bool { return x.Job == r.Job && after(x, r) })
-		c.Tell(changed, calc.Say("Not done after all: {step}, and what follows it", step))
+		c.told("Not done after all: {step}, and what follows it", r)
 	default:
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
-		c.Tell(changed, calc.Say("Let go: {step}", step))
+		c.told("Let go: {step}", r)
 	}
 	return true
+}
+
+// told says what changed about a step.
+func (c *changing) told(t calc.Phrase, r plan.Ref, words ...string) {
+	c.Tell(changed, say(t, append(words, "step", c.stepName(r))...))
+}
+
+// stepName names a step in the reader's language.
+func (c *changing) stepName(r plan.Ref) string {
+	in := *c.day
+	in.Working = c.Working
+	return in.step(r)
 }
 
 // after reports whether a step of a job is a given one or comes after it.
@@ -108,85 +118,88 @@ const nearest = 5
 
 // hold makes a step keep its time, its painter or both. One that is dragged before it could begin is held where it can.
 func (c *changing) hold(r plan.Ref) bool {
-	t, painter := -1, c.Given(field.ByPainter)
+	t, painter, typed := -1, down(c.Entry, &field.ByPainter), words(c.Entry, &field.ToTime)
 	planned := c.planned(r)
-	switch along := c.Given(field.Along); {
-	case c.Words(field.ToTime) != "":
-		t = c.day.before(c.Words(field.ToTime))
+	switch along := given(c.Entry, &field.Along); {
+	case typed != "":
+		t = c.day.before(typed)
 	case along.Given():
 		t = c.day.top() + int(math.Round((along.V-headHeight)/pixelsAMinute/nearest))*nearest
 		t = max(t, c.day.model.Now, c.day.model.Jobs[r.Job].Ready)
-	case !painter.Given() && planned != nil:
+	case painter == 0 && planned != nil:
 		t = planned.Start
-	case !painter.Given():
-		c.Reject(field.ToTime, calc.Impossible, "is blank, and there is no plan to take it from", "Enter it")
+	case painter == 0:
+		reject(c.Entry, &field.ToTime, "is blank, and there is no plan to take it from", "Enter it")
 		return false
 	}
-	row, step := c.row("pin", r), c.day.step(r).As("step")
+	row := c.row("pin", r)
 	if t >= 0 {
-		c.form[row+field.HeldAt.Key] = field.ShowClock(t % aDay)
-		c.Tell(changed, calc.Say("Held at {t}: {step}", show(t, "t"), step))
+		c.form[row+field.HeldAt.Key] = show(t % aDay)
+		c.told("Held at {t}: {step}", r, "t", show(t))
 	} else {
-		c.Tell(changed, calc.Say("Held: {step}", step))
+		c.told("Held: {step}", r)
 	}
-	if painter.Given() {
-		c.form[row+field.PainterNumber.Key] = strconv.Itoa(down(painter))
-	}
+	c.number(row+field.PainterNumber.Key, painter)
 	return true
 }
 
 // planned is the line of the plan for a step, or nil.
 func (c *changing) planned(r plan.Ref) *plan.Step {
 	for i := range c.day.plan.Steps {
-		s := &c.day.plan.Steps[i]
-		if s.Kind == r.Kind && s.Job == r.Job && s.Coat == r.Coat {
+		if s := &c.day.plan.Steps[i]; s.Kind == r.Kind && stepRef(s) == r {
 			return s
 		}
 	}
 	return nil
 }
 
+// unplanned says that a change needs a plan.
+func (c *changing) unplanned() bool {
+	if c.day.solver == nil {
+		reject(c.Entry, &field.DayForm, "has no plan", "Put right first what it marks")
+	}
+	return c.day.solver == nil
+}
+
 // isDone notes that a step is done or under way, with those of the same job before it.
 func (c *changing) isDone(r plan.Ref) bool {
-	s := c.planned(r)
-	if s == nil {
-		c.Reject(field.DayForm, calc.Impossible, "has no plan", "Put right first what it marks")
+	if c.unplanned() {
 		return false
 	}
+	s := c.planned(r)
 	long := s.End - s.Start
-	if words := c.Words(field.ToTime); words != "" {
-		s.Start = c.day.before(words)
+	if typed := words(c.Entry, &field.ToTime); typed != "" {
+		s.Start = c.day.before(typed)
 		s.End = s.Start + long
 	}
-	if words := c.Words(field.EndTime); words != "" {
-		if s.End = c.day.before(words); s.End < s.Start {
-			c.Reject(field.EndTime, calc.Impossible, "comes before it started, {t}", "Check both times", show(s.Start, "t"))
+	if typed := words(c.Entry, &field.EndTime); typed != "" {
+		if s.End = c.day.before(typed); s.End < s.Start {
+			reject(c.Entry, &field.EndTime, "comes before it started, {t}", "Check both times", args("t", show(s.Start))...)
 			return false
 		}
 	}
-	if painter := c.Given(field.ByPainter); painter.Given() && s.Painter > 0 {
-		s.Painter = down(painter)
+	if painter := down(c.Entry, &field.ByPainter); painter > 0 && s.Painter > 0 {
+		s.Painter = painter
 	}
 	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
-	c.Tell(changed, calc.Say("Done from {a} to {b}: {step}", show(s.Start, "a"), show(s.End, "b"), c.day.step(r).As("step")))
+	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
 	return true
 }
 
 // now has what begins before a time of day count as done as it was planned, and the rest planned again.
 func (c *changing) now() bool {
-	words := c.Words(field.ToTime)
-	switch {
-	case words == "":
-		c.Reject(field.ToTime, calc.Impossible, "is blank", "Enter the time of day")
-		return false
-	case c.day.solver == nil:
-		c.Reject(field.DayForm, calc.Impossible, "has no plan", "Put right first what it marks")
+	typed := words(c.Entry, &field.ToTime)
+	if typed == "" {
+		reject(c.Entry, &field.ToTime, "is blank", "Enter the time of day")
 		return false
 	}
-	t := max(c.day.start, c.day.before(words))
+	if c.unplanned() {
+		return false
+	}
+	t := max(c.day.start, c.day.before(typed))
 	n := c.writeDone(func(x *plan.Step) bool { return x.Start < t })
-	c.form[field.Now.Key] = field.ShowClock(t % aDay)
-	c.Tell(changed, calc.Say("Planned again from {t}; {n} steps before that count as done as planned", show(t, "t"), whole(n, "n")))
+	c.form[field.Now.Key] = show(t % aDay)
+	c.Tell(changed, say("Planned again from {t}; {n} steps before that count as done as planned", "t", show(t), "n", strconv.Itoa(n)))
 	return true
 }
 
@@ -203,12 +216,12 @@ func (c *changing) writeDone(counts func(*plan.Step) bool) int {
 		n++
 		r := stepRef(s)
 		row := c.row("done", r)
-		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = field.ShowClock(s.Start%aDay), field.ShowClock(s.End%aDay)
+		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = show(s.Start%aDay), show(s.End%aDay)
 		c.number(row+field.PainterNumber.Key, s.Painter)
 		c.number(row+field.PlaceNumber.Key, s.Place)
 		if s.Kind == plan.Spray {
 			c.number(row+field.CupNumber.Key, s.Cup)
-			c.form[row+field.MixedAt.Key] = field.ShowClock(d.plan.Cups[s.Cup-1].Mixed % aDay)
+			c.form[row+field.MixedAt.Key] = show(d.plan.Cups[s.Cup-1].Mixed % aDay)
 		}
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
 	}

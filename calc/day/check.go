@@ -1,6 +1,8 @@
 package day
 
 import (
+	"strconv"
+
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -15,10 +17,10 @@ func (d *day) check() {
 	for j, x := range d.jobs {
 		m := &d.model.Jobs[j]
 		if len(m.Coats) == 0 && m.Prep.Minutes == 0 && (m.Bake.Minutes == 0 || !m.Bake.InOven) {
-			x.Reject(field.JobName, calc.Impossible, "has no coats", "Add its coats, or take it out")
+			reject(x.Entry, &field.JobName, "has no coats", "Add its coats, or take it out")
 		}
 		if len(m.Coats) > mostCoats {
-			x.Reject(field.JobName, calc.Beyond, "has {n} coats; a plan holds {most}", "Split it in two", whole(len(m.Coats), "n"), whole(mostCoats, "most"))
+			reject(x.Entry, &field.JobName, "has {n} coats; a plan holds {most}", "Split it in two", args("n", strconv.Itoa(len(m.Coats)), "most", strconv.Itoa(mostCoats))...)
 		}
 		for _, r := range x.rounds {
 			d.checkRound(r, m)
@@ -34,13 +36,18 @@ func (d *day) checkRound(r *round, m *plan.Job) {
 	for i := range r.n {
 		flash = max(flash, m.Coats[r.first+i].Flash)
 	}
-	if within := r.Given(field.RecoatWithin); within.Given() && down(within) <= flash {
-		r.Reject(field.RecoatWithin, calc.Impossible, "leaves no time: flash-off alone takes {flash}", "Check both on the data sheet", mins(flash, "flash"))
+	if within := given(r.Entry, &field.RecoatWithin); within.Given() && down(r.Entry, &field.RecoatWithin) <= flash {
+		reject(r.Entry, &field.RecoatWithin, "leaves no time: flash-off alone takes {flash}", "Check both on the data sheet", mins(flash, "flash"))
 	}
-	if v := r.Given(field.CoatAmount); v.Given() && d.model.CupHolds > 0 && up(v) > d.model.CupHolds {
-		r.Reject(field.CoatAmount, calc.Impossible, "is more than the {cup} that can be sprayed out of one cup", "Mix in something larger, or split the parts into two jobs",
-			calc.N(float64(d.model.CupHolds), unit.Millilitre).To(0, "cup"))
+	if d.model.CupHolds > 0 && up(r.Entry, &field.CoatAmount) > d.model.CupHolds {
+		d.smallCup(r)
 	}
+}
+
+// smallCup says that one coat takes more than one cup.
+func (d *day) smallCup(r *round) {
+	reject(r.Entry, &field.CoatAmount, "is more than the {cup} that can be sprayed out of one cup", "Mix in something larger, or split the parts into two jobs",
+		calc.N(float64(d.model.CupHolds), unit.Millilitre).To(0, "cup"))
 }
 
 // checkPotLife holds a pot life to the longest coat: mixing, walking in and spraying have to fit in it.
@@ -54,7 +61,7 @@ func (d *day) checkPotLife(p int) {
 		}
 	}
 	if x.PotLife > 0 && x.PotLife < least {
-		d.paints[p].Reject(field.PotLife, calc.Impossible, "is over too soon: to mix, walk in and spray one coat on {job} takes {least}",
-			"Spray fewer parts at a time, or use a hardener that gives {least}", calc.Words(d.jobs[of].name, "job"), mins(least, "least"))
+		reject(d.paints[p].Entry, &field.PotLife, "is over too soon: to mix, walk in and spray one coat on {job} takes {least}",
+			"Spray fewer parts at a time, or use a hardener that gives {least}", append(args("job", d.jobs[of].name), mins(least, "least"))...)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"spraywright/calc"
 	"spraywright/calc/caution"
 	"spraywright/calc/day/plan"
+	"spraywright/calc/field"
 )
 
 // Calculators lists the day, and what only its page asks for. Those of one call remember the last day together, so that a
@@ -39,9 +40,8 @@ type day struct {
 	model  plan.Day
 	jobs   []*job
 	paints []*paint
-	breaks []*calc.Entry
-	done   []*calc.Entry
-	pins   []*calc.Entry
+	done   []stepRow
+	pins   []stepRow
 	plan   plan.Plan // where planned
 	bound  plan.Bound
 	solver *plan.Solver // nil where there is no plan
@@ -69,7 +69,11 @@ func (s *session) work(w *calc.Working) *day {
 		return d
 	}
 	d.cautions()
-	solver, faults, n := s.solve(&d.model, int(w.Given(tried).Or(firstTries).V))
+	tries := firstTries
+	if x := given(w.Entry, &field.Tried); x.Given() {
+		tries = int(x.V)
+	}
+	solver, faults, n := s.solve(&d.model, tries)
 	d.soonest = make([]int, len(d.jobs))
 	d.faults(faults, solver != nil)
 	if solver == nil {

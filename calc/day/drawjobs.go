@@ -1,11 +1,11 @@
 package day
 
 import (
+	"strconv"
 	"unicode/utf8"
 
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
-	"spraywright/calc/field"
 )
 
 // The measures of the picture by job: each has a line of words and under it a lane, so that names have the whole width.
@@ -14,82 +14,78 @@ const (
 	jobBar    = 14.0
 	jobBarTop = 20.0
 	jobAxis   = 22.0
+	mostName  = 34 // characters of a name that have room beside the time
 )
+
+// across is how far to the right in the picture by job a time is.
+func (d *day) across(t int) float64 {
+	return float64(t-d.top()) / float64(max(1, d.bottom()-d.top())) * (pictureWidth - 4)
+}
 
 // drawJobs draws each job's way through the day.
 func (d *day) drawJobs() calc.Picture {
-	top, end := d.top(), d.last()
-	x := func(t int) float64 { return float64(t-top) / float64(max(1, end-top)) * (picturesWidth - 4) }
-	p := calc.Picture{
-		Key: "by_job", Title: d.Voiced(calc.Say("The day by job")), Width: picturesWidth, Height: jobAxis + jobHeight*float64(len(d.jobs)) + 4,
-		Says: d.Voiced(calc.Say("{n} jobs from {a} to {b}: prep, coats, flash-off and bake one after another, with what is promised. The list below says the same in words.",
-			whole(len(d.jobs), "n"), show(top, "a"), show(end, "b"))),
-	}
+	top, end := d.top(), d.bottom()
+	p := &pen{calc.Picture{
+		Key: "by_job", Title: d.voiced("The day by job"), Width: pictureWidth, Height: jobAxis + jobHeight*float64(len(d.jobs)) + 4,
+		Says: d.voiced("{n} jobs from {a} to {b}: prep, coats, flash-off and bake one after another, with what is promised. The list says the same in words.",
+			"n", strconv.Itoa(len(d.jobs)), "a", show(top), "b", show(end)),
+	}}
 	every := 30
-	for _, every = range []int{30, 60, 120, 240, 480, 1440, 2880, 10080} {
-		if (end-top)/every <= 7 {
-			break
-		}
+	for (end-top)/every > 7 {
+		every *= 2
 	}
 	for t := (top + every - 1) / every * every; t <= end; t += every {
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, Look: "grid", X: x(t), Y: jobAxis - 6, H: p.Height - jobAxis + 6})
-		if x(t) < picturesWidth-32 {
-			p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, Look: "axis", X: x(t), Y: 12, Text: field.ShowClock(t % aDay)})
+		p.mark(calc.Rule, "grid", "", d.across(t), jobAxis-6, 0, p.Height-jobAxis+6)
+		if d.across(t) < pictureWidth-32 {
+			p.label("axis", show(t%aDay), d.across(t), 12, toStart)
 		}
 	}
 	for j := range d.jobs {
-		d.jobLane(&p, j, jobAxis+jobHeight*float64(j), x)
+		d.drawJob(p, j, jobAxis+jobHeight*float64(j))
 	}
 	if d.model.Now > d.start {
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, Look: "now", X: x(d.model.Now), Y: jobAxis - 6, H: p.Height - jobAxis + 6})
+		p.mark(calc.Rule, "now", "", d.across(d.model.Now), jobAxis-6, 0, p.Height-jobAxis+6)
 	}
-	return p
+	return p.Picture
 }
 
-// mostName is how many characters of a name have room beside the time.
-const mostName = 34
-
-func (d *day) jobLane(p *calc.Picture, j int, y float64, x func(int) float64) {
-	name := calc.Say("{n} {job}", whole(j+1, "n"), calc.Words(d.jobs[j].name, "job"))
+func (d *day) drawJob(p *pen, j int, y float64) {
+	n, end := strconv.Itoa(j+1), d.plan.Jobs[j]
+	name := d.voiced("{n} {job}", "n", n, "job", d.jobs[j].name)
 	if utf8.RuneCountInString(d.jobs[j].name) > mostName {
-		name = calc.Say("Job {n}", whole(j+1, "n"))
+		name = d.voiced("Job {n}", "n", n)
 	}
-	end := d.plan.Jobs[j]
-	done, look := calc.Say("done {t}", show(end.Done, "t")), "lane"
+	p.label("lane", name, 0, y+14, toStart)
 	if end.Late > 0 {
-		done, look = calc.Say("done {t}, late", show(end.Done, "t")), "lane late"
+		p.label("lane late", d.voiced("done {t}, late", "t", show(end.Done)), pictureWidth-2, y+14, toEnd)
+	} else {
+		p.label("lane", d.voiced("done {t}", "t", show(end.Done)), pictureWidth-2, y+14, toEnd)
 	}
-	p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Label, Look: "lane", Y: y + 14, Text: d.Voiced(name)},
-		calc.Shape{Kind: calc.Label, Look: look, X: picturesWidth - 2, Y: y + 14, Text: d.Voiced(done), AnchorEnd: true})
+	y += jobBarTop
 	for i := range d.plan.Steps {
 		s := &d.plan.Steps[i]
-		if s.Job != j || !own(s.Kind) {
+		if s.Job != j || !own(s.Kind) || s.End <= s.Start {
 			continue
 		}
-		d.drawStep(p, s, x(s.Start), y+jobBarTop, x(s.End)-x(s.Start))
+		x, w := d.across(s.Start), max(1, d.across(s.End)-d.across(s.Start))
+		if s.Kind == plan.Flash {
+			p.mark(calc.Bar, look(s), of(stepRef(s)), x, y+jobBar/2-2, w, 4)
+			continue
+		}
+		p.mark(calc.Bar, look(s), of(stepRef(s)), x, y, w, jobBar)
 		if s.Kind == plan.Spray {
-			if c := &d.model.Jobs[j].Coats[s.Coat]; c.Latest > 0 && s.End+c.Latest <= d.last() && s.Coat+1 < len(d.model.Jobs[j].Coats) {
-				p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, Look: "latest", X: x(s.End + c.Latest), Y: y + jobBarTop + 2, H: jobBar - 4})
-			}
+			d.drawLatest(p, s, y)
 		}
 	}
-	if t := d.model.Jobs[j].Promised; t > 0 && t <= d.last() {
-		p.Shapes = append(p.Shapes, calc.Shape{Kind: calc.Rule, Look: "promised", X: x(t), Y: y + jobBarTop - 4, H: jobBar + 8})
+	if t := d.model.Jobs[j].Promised; t > 0 && t <= d.bottom() {
+		p.mark(calc.Rule, "promised", "", d.across(t), y-4, 0, jobBar+8)
 	}
 }
 
-// drawStep draws a step in its job's lane; what takes no time there is left out.
-func (d *day) drawStep(p *calc.Picture, s *plan.Step, x, y, w float64) {
-	if s.End <= s.Start {
-		return
+// drawLatest marks when the next coat has to be begun at the latest.
+func (d *day) drawLatest(p *pen, s *plan.Step, y float64) {
+	coats := d.model.Jobs[s.Job].Coats
+	if c := &coats[s.Coat]; c.Latest > 0 && s.Coat+1 < len(coats) && s.End+c.Latest <= d.bottom() {
+		p.mark(calc.Rule, "latest", "", d.across(s.End+c.Latest), y+2, 0, jobBar-4)
 	}
-	look := looks[s.Kind]
-	if s.Done {
-		look += " done"
-	}
-	bar := calc.Shape{Kind: calc.Bar, Look: look, X: x, Y: y, W: max(1, w), H: jobBar, Of: of(stepRef(s))}
-	if s.Kind == plan.Flash {
-		bar.Y, bar.H = y+jobBar/2-2, 4
-	}
-	p.Shapes = append(p.Shapes, bar)
 }

@@ -23,65 +23,103 @@ var (
 	breaks = calc.Input{Key: "break", Place: placeBreaks, Label: "Breaks", Help: "When a painter does no work", RowName: "break", Most: 40, Optional: true}
 	done   = calc.Input{Key: "done", Place: placeSoFar, Label: "Done", Help: "What is done or under way", RowName: "step that is done", Most: 600, Optional: true}
 	pins   = calc.Input{Key: "pin", Place: placeSoFar, Label: "Held", Help: "Steps that keep their time, painter or place, whatever else moves", RowName: "step that is held", Most: 100, Optional: true}
-	tried  = field.Tried
 )
 
-// Fields of other forms that need less here.
-func cupSize() calc.Input {
-	in := field.CupSize.Maybe()
-	in.Help = "What you mix at one time at the most; blank for any amount"
-	return in
+// A group is fields under one heading.
+type group struct {
+	heading calc.Phrase
+	fields  []*calc.Input
 }
 
-func potLife() calc.Input {
-	in := field.PotLife.Maybe()
-	in.Help = "From the start of mixing, as warm as the booth is; blank for a one-pack product"
-	return in
-}
+// The tables below hold nothing but addresses, so that they cost no code.
+var (
+	shopGroups = []group{
+		{"", []*calc.Input{&field.DayStarts, &field.Aim}},
+		{"People and places", []*calc.Input{&field.Painters, &field.Booths, &field.BoothRoom, &field.PrepBays, &field.Ovens}},
+		{"Rinsing and walking", []*calc.Input{
+			&field.RinseSame, &field.RinseDarker, &field.RinseLighter, &field.RinseClear, &field.CleanTime, &field.RinseInside, &field.WalkTime, &field.DoorTime,
+		}},
+		{"Cups", []*calc.Input{&field.CupSize, &field.Losses, &field.ShareCups}},
+		{"How hard to look", []*calc.Input{&field.Tried}},
+	}
+	tables = []struct {
+		table *calc.Input
+		rows  []group
+	}{
+		{&paints, []group{{"", []*calc.Input{&field.Product, &field.Shade, &field.PotLife, &field.MixTime}}}},
+		{&jobs, []group{
+			{"", []*calc.Input{&field.JobName, &field.JobParts}},
+			{"Times", []*calc.Input{&field.ReadyFrom, &field.PromisedBy, &field.Priority}},
+			{"Prep and bake", []*calc.Input{&field.PrepTime, &field.PrepBy, &field.BakeTime, &field.BakeHeat}},
+		}},
+		{&coats, []group{
+			{"", []*calc.Input{&field.OfJob, &field.Product, &field.Coats, &field.SprayTime, &field.CoatAmount}},
+			{"Waiting", []*calc.Input{&field.Flash, &field.FlashLast, &field.RecoatWithin}},
+			{"Cup and place", []*calc.Input{&field.NewCup, &field.MayLeave}},
+		}},
+		{&breaks, []group{{"", []*calc.Input{&field.BreakFrom, &field.BreakTo, &field.PainterNumber}}}},
+		{&field.Now, nil},
+		{&done, []group{{"", []*calc.Input{
+			&field.OfJob, &field.DayStep, &field.CoatNumber, &field.StartedAt, &field.EndedAt, &field.PainterNumber, &field.PlaceNumber, &field.CupNumber, &field.MixedAt,
+		}}}},
+		{&pins, []group{{"", []*calc.Input{&field.OfJob, &field.DayStep, &field.CoatNumber, &field.HeldAt, &field.PainterNumber, &field.PlaceNumber}}}},
+	}
+	reworded = []struct {
+		key          string
+		label, help  calc.Phrase
+		words        string
+		example      float64
+		mayStayBlank bool
+	}{
+		{key: "cup_size", help: "What you mix at one time at the most; blank for any amount", mayStayBlank: true},
+		{key: "paint.product", words: "Ivory"},
+		{key: "paint.pot_life", help: "From the start of mixing, as warm as the booth is; blank for a one-pack product", mayStayBlank: true},
+		{key: "job.bake_time", label: "Bake", help: "Heating up included; blank without a bake", example: 30},
+		{key: "coat.product", help: "Named as in the products; blank where there is only one", words: "Ivory", mayStayBlank: true},
+	}
+)
 
-func bakeTime() calc.Input {
-	in := field.BakeTime
-	in.Label, in.Help, in.Example = "Bake", "Heating up included; blank without a bake", 30
-	return in
-}
-
-func product() calc.Input {
-	in := field.Product
-	in.Words = "Ivory"
-	return in
-}
-
-func productOf() calc.Input {
-	in := product().Maybe()
-	in.Help = "Named as in the products; blank where there is only one"
-	return in
+// form puts groups of fields together.
+func form(place calc.Phrase, groups []group) []calc.Input {
+	var all []calc.Input
+	for _, g := range groups {
+		for i, in := range g.fields {
+			all = append(all, *in)
+			last := &all[len(all)-1]
+			if last.Place = place; i == 0 {
+				last.Heading = g.heading
+			}
+		}
+	}
+	return all
 }
 
 func inputs() []calc.Input {
-	withPaints, withJobs, withCoats, withBreaks, withDone, withPins := paints, jobs, coats, breaks, done, pins
-	withPaints.Rows = []calc.Input{product(), field.Shade, potLife(), field.MixTime}
-	withJobs.Rows = []calc.Input{
-		field.JobName, field.JobParts, field.ReadyFrom.Under("Times"), field.PromisedBy, field.Priority,
-		field.PrepTime.Under("Prep and bake"), field.PrepBy, bakeTime(), field.BakeHeat,
+	c := &calc.Calculator{Inputs: form(placeShop, shopGroups)}
+	for i := range tables {
+		t := *tables[i].table
+		t.Rows = form("", tables[i].rows)
+		if t.Place == "" {
+			t.Place = placeSoFar
+		}
+		c.Inputs = append(c.Inputs, t)
 	}
-	withCoats.Rows = []calc.Input{
-		field.OfJob, productOf(), field.Coats, field.SprayTime, field.CoatAmount,
-		field.Flash.Under("Waiting"), field.FlashLast, field.RecoatWithin, field.NewCup.Under("Cup and place"), field.MayLeave,
+	for i := range reworded {
+		r := &reworded[i]
+		in := c.Input(r.key)
+		in.Optional = in.Optional || r.mayStayBlank
+		if r.label != "" {
+			in.Label = r.label
+		}
+		if r.help != "" {
+			in.Help = r.help
+		}
+		if r.words != "" {
+			in.Words = r.words
+		}
+		if r.example != 0 {
+			in.Example = r.example
+		}
 	}
-	withBreaks.Rows = []calc.Input{field.BreakFrom, field.BreakTo, field.PainterNumber}
-	withDone.Rows = []calc.Input{
-		field.OfJob, field.DayStep, field.CoatNumber, field.StartedAt, field.EndedAt, field.PainterNumber, field.PlaceNumber, field.CupNumber, field.MixedAt,
-	}
-	withPins.Rows = []calc.Input{field.OfJob, field.DayStep, field.CoatNumber, field.HeldAt, field.PainterNumber, field.PlaceNumber}
-	shop := []calc.Input{
-		field.DayStarts, field.Aim,
-		field.Painters.Under("People and places"), field.Booths, field.BoothRoom, field.PrepBays, field.Ovens,
-		field.RinseSame.Under("Rinsing and walking"), field.RinseDarker, field.RinseLighter, field.RinseClear, field.CleanTime, field.RinseInside, field.WalkTime, field.DoorTime,
-		cupSize().Under("Cups"), field.Losses, field.ShareCups,
-		field.Tried.Under("How hard to look"),
-	}
-	for i := range shop {
-		shop[i].Place = placeShop
-	}
-	return append(shop, withPaints, withJobs, withCoats, withBreaks, field.Now.In(placeSoFar), withDone, withPins)
+	return c.Inputs
 }

@@ -59,9 +59,15 @@ var (
 	byJob  = calc.Output{Key: "by_job", Place: answerJobs, Label: "By job", Columns: []calc.Output{jobName, from, until, what}, Optional: true}
 )
 
+var dayOutputs = []*calc.Output{
+	&doneAt, &kept, &howGood, &lateAll, &takes, &atLeast, &rinses, &rinsing, &trips, &cupsAll, &mixAll, &leftAll, &triedNow, &triedNext,
+	&call, &jobsDone, &byJob, &cupsMixed, &byLane,
+}
+
 func outputs() []calc.Output {
-	return []calc.Output{
-		doneAt, kept, howGood, lateAll, takes, atLeast, rinses, rinsing, trips, cupsAll, mixAll, leftAll, triedNow, triedNext,
-		call, jobsDone, byJob, cupsMixed, byLane,
+	all := make([]calc.Output, len(dayOutputs))
+	for i, out := range dayOutputs {
+		all[i] = *out
 	}
+	return all
 }

@@ -1,6 +1,8 @@
 package day
 
 import (
+	"strconv"
+
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -27,27 +29,30 @@ type round struct {
 }
 
 func (d *day) readShop() {
-	d.start, _ = field.ReadClock(d.Words(field.DayStarts))
-	m, g := &d.model, func(in calc.Input) int { return up(d.Given(in)) }
-	m.Painters, m.Booths, m.PrepBays, m.Ovens = g(field.Painters), g(field.Booths), g(field.PrepBays), g(field.Ovens)
-	m.Room, m.Clean, m.Walk, m.Door = g(field.BoothRoom), g(field.CleanTime), g(field.WalkTime), g(field.DoorTime)
-	m.RinseInBooth, m.ShareCups = d.Picked(field.RinseInside) == "yes", d.Picked(field.ShareCups) == "yes"
-	m.CupLoses = g(field.Losses)
-	if cup := d.Given(field.CupSize); cup.Given() {
-		m.CupHolds = down(cup) - m.CupLoses // what can be sprayed out of it
+	d.start, _ = field.ReadClock(words(d.Entry, &field.DayStarts))
+	m := &d.model
+	for _, f := range []struct {
+		to *int
+		in *calc.Input
+	}{
+		{&m.Painters, &field.Painters}, {&m.Booths, &field.Booths}, {&m.PrepBays, &field.PrepBays}, {&m.Ovens, &field.Ovens}, {&m.Room, &field.BoothRoom},
+		{&m.Clean, &field.CleanTime}, {&m.Walk, &field.WalkTime}, {&m.Door, &field.DoorTime}, {&m.CupLoses, &field.Losses},
+	} {
+		*f.to = up(d.Entry, f.in)
+	}
+	m.RinseInBooth, m.ShareCups = picked(d.Entry, &field.RinseInside, "yes"), picked(d.Entry, &field.ShareCups, "yes")
+	m.Aim, m.Now = plan.PromisesFirst(), d.start
+	if picked(d.Entry, &field.Aim, "home") {
+		m.Aim = plan.HomeEarly()
+	} else if picked(d.Entry, &field.Aim, "waste") {
+		m.Aim = plan.LittleWaste()
+	}
+	if cup := down(d.Entry, &field.CupSize); cup > 0 {
+		m.CupHolds = cup - m.CupLoses // what can be sprayed out of it
 		if m.CupHolds <= 0 {
-			d.Reject(field.Losses, calc.Impossible, "is as much as the cup holds, {cup}", "Check both", cup.As("cup"))
+			reject(d.Entry, &field.Losses, "is as much as the cup holds", "Check both")
 		}
 	}
-	switch d.Picked(field.Aim) {
-	case "home":
-		m.Aim = plan.HomeEarly()
-	case "waste":
-		m.Aim = plan.LittleWaste()
-	default:
-		m.Aim = plan.PromisesFirst()
-	}
-	m.Now = d.start
 }
 
 // shades lists the choices of a product's shade, in the order in which package plan counts them.
@@ -56,13 +61,13 @@ var shades = [...]string{"none", "lightest", "light", "middle", "dark", "darkest
 func (d *day) readPaints() {
 	var each []int
 	for _, row := range d.Rows(paints) {
-		p := &paint{row, row.Words(field.Product)}
+		p := &paint{row, words(row, &field.Product)}
 		d.paints = append(d.paints, p)
-		x := plan.Product{Mix: up(row.Given(field.MixTime)), PotLife: down(row.Given(field.PotLife))}
+		x := plan.Product{Mix: up(row, &field.MixTime), PotLife: down(row, &field.PotLife)}
 		d.model.Products = append(d.model.Products, x)
 		shade := 0
 		for i, key := range shades {
-			if row.Picked(field.Shade) == key {
+			if picked(row, &field.Shade, key) {
 				shade = i
 			}
 		}
@@ -71,21 +76,21 @@ func (d *day) readPaints() {
 			continue
 		}
 		if d.twice(p.name, len(d.paints)-1, func(i int) string { return d.paints[i].name }) {
-			row.Reject(field.Product, calc.Impossible, "stands twice", "Give each product a name of its own, or take one out")
+			reject(row, &field.Product, "stands twice", "Give each product a name of its own, or take one out")
 		}
 		p.describe()
 	}
-	g := func(in calc.Input) int { return up(d.Given(in)) }
-	d.model.Rinse = plan.RinseTimes{Same: g(field.RinseSame), LightToDark: g(field.RinseDarker), DarkToLight: g(field.RinseLighter), BaseToClear: g(field.RinseClear)}.Matrix(each)
+	d.model.Rinse = plan.RinseTimes{
+		Same: up(d.Entry, &field.RinseSame), LightToDark: up(d.Entry, &field.RinseDarker), DarkToLight: up(d.Entry, &field.RinseLighter), BaseToClear: up(d.Entry, &field.RinseClear),
+	}.Matrix(each)
 }
 
 func (p *paint) describe() {
-	name := calc.Words(p.name, "name")
-	if life := p.Given(field.PotLife); life.Given() {
-		p.Describe(calc.Say("{name}, pot life {life}", name, life.As("life")))
+	if life := down(p.Entry, &field.PotLife); life > 0 {
+		p.Describe(with(say("{name}, pot life {life}", "name", p.name), life, "life"))
 		return
 	}
-	p.Describe(calc.Say("{name}, no pot life", name))
+	p.Describe(say("{name}, no pot life", "name", p.name))
 }
 
 // twice tells whether a name stood in one of the rows before.
@@ -100,14 +105,14 @@ func (d *day) twice(name string, before int, of func(i int) string) bool {
 
 func (d *day) readJobs() {
 	for _, row := range d.Rows(jobs) {
-		j := &job{Entry: row, name: row.Words(field.JobName)}
+		j := &job{Entry: row, name: words(row, &field.JobName)}
 		d.jobs = append(d.jobs, j)
 		d.model.Jobs = append(d.model.Jobs, plan.Job{})
 		if !row.Clean() {
 			continue
 		}
 		if d.twice(j.name, len(d.jobs)-1, func(i int) string { return d.jobs[i].name }) {
-			row.Reject(field.JobName, calc.Impossible, "stands twice", "Give each job a name of its own")
+			reject(row, &field.JobName, "stands twice", "Give each job a name of its own")
 		}
 		d.readJob(j, &d.model.Jobs[len(d.jobs)-1])
 	}
@@ -115,27 +120,26 @@ func (d *day) readJobs() {
 
 func (d *day) readJob(j *job, x *plan.Job) {
 	x.Priority = 2
-	switch j.Picked(field.Priority) {
-	case "high":
+	if picked(j.Entry, &field.Priority, "high") {
 		x.Priority = 6
-	case "low":
+	} else if picked(j.Entry, &field.Priority, "low") {
 		x.Priority = 1
 	}
-	x.Prep = plan.Prep{Minutes: up(j.Given(field.PrepTime)), ByPainter: j.Picked(field.PrepBy) == "painter"}
-	x.Bake = plan.Bake{Minutes: up(j.Given(field.BakeTime)), InOven: d.model.Ovens > 0, Heat: up(j.Given(field.BakeHeat))}
-	if words := j.Words(field.ReadyFrom); words != "" {
-		x.Ready = d.before(words)
+	x.Prep = plan.Prep{Minutes: up(j.Entry, &field.PrepTime), ByPainter: picked(j.Entry, &field.PrepBy, "painter")}
+	x.Bake = plan.Bake{Minutes: up(j.Entry, &field.BakeTime), InOven: d.model.Ovens > 0, Heat: up(j.Entry, &field.BakeHeat)}
+	if typed := words(j.Entry, &field.ReadyFrom); typed != "" {
+		x.Ready = d.before(typed)
 	}
-	words := j.Words(field.PromisedBy)
-	if words == "" {
-		j.Describe(calc.Say("{name}, nothing promised", calc.Words(j.name, "name")))
+	typed := words(j.Entry, &field.PromisedBy)
+	if typed == "" {
+		j.Describe(say("{name}, nothing promised", "name", j.name))
 		return
 	}
-	x.Promised = d.at(words)
+	x.Promised = d.at(typed)
 	if x.Promised <= x.Ready {
-		j.Reject(field.PromisedBy, calc.Impossible, "is {t}, and the parts are there no sooner than {ready}", "Check both times", show(x.Promised, "t"), show(x.Ready, "ready"))
+		reject(j.Entry, &field.PromisedBy, "is {t}, and the parts are there no sooner than {ready}", "Check both times", args("t", show(x.Promised), "ready", show(x.Ready))...)
 	}
-	j.Describe(calc.Say("{name}, promised by {t}", calc.Words(j.name, "name"), show(x.Promised, "t")))
+	j.Describe(say("{name}, promised by {t}", "name", j.name, "t", show(x.Promised)))
 }
 
 // readRounds gives each job its coats, in the order of the rows.
@@ -147,38 +151,38 @@ func (d *day) readRounds() {
 			continue
 		}
 		x := &d.model.Jobs[r.job]
-		r.first, r.n = len(x.Coats), up(row.Given(field.Coats))
+		r.first, r.n = len(x.Coats), up(row, &field.Coats)
 		d.jobs[r.job].rounds = append(d.jobs[r.job].rounds, r)
 		c := plan.Coat{
-			Product: r.paint, Spray: up(row.Given(field.SprayTime)), Amount: up(row.Given(field.CoatAmount)), Flash: up(row.Given(field.Flash)),
-			Latest: down(row.Given(field.RecoatWithin)), NewCup: row.Picked(field.NewCup) == "yes", Movable: row.Picked(field.MayLeave) == "yes",
+			Product: r.paint, Spray: up(row, &field.SprayTime), Amount: up(row, &field.CoatAmount), Flash: up(row, &field.Flash),
+			Latest: down(row, &field.RecoatWithin), NewCup: picked(row, &field.NewCup, "yes"), Movable: picked(row, &field.MayLeave, "yes"),
 		}
 		for range r.n {
 			x.Coats = append(x.Coats, c)
 		}
-		if last := row.Given(field.FlashLast); last.Given() {
-			x.Coats[len(x.Coats)-1].Flash = up(last)
+		if last := given(row, &field.FlashLast); last.Given() {
+			x.Coats[len(x.Coats)-1].Flash = up(row, &field.FlashLast)
 		}
 		template := calc.Phrase("{job}: {n} coats of {product}, {t} each")
 		if r.n == 1 {
 			template = "{job}: 1 coat of {product}, {t}"
 		}
-		row.Describe(calc.Say(template, calc.Words(d.jobs[r.job].name, "job"), whole(r.n, "n"), calc.Words(d.paints[r.paint].name, "product"), row.Given(field.SprayTime).As("t")))
+		row.Describe(with(say(template, "job", d.jobs[r.job].name, "n", strconv.Itoa(r.n), "product", d.paints[r.paint].name), c.Spray, "t"))
 	}
 }
 
 // jobOf finds the job that a row names; the only one where it names none.
 func (d *day) jobOf(row *calc.Entry, at *int) bool {
-	return d.find(row, field.OfJob, len(d.jobs), func(i int) string { return d.jobs[i].name }, at)
+	return d.find(row, &field.OfJob, len(d.jobs), func(i int) string { return d.jobs[i].name }, at)
 }
 
 // paintOf finds the product that a row names; the only one where it names none.
 func (d *day) paintOf(row *calc.Entry, at *int) bool {
-	return d.find(row, field.Product, len(d.paints), func(i int) string { return d.paints[i].name }, at)
+	return d.find(row, &field.Product, len(d.paints), func(i int) string { return d.paints[i].name }, at)
 }
 
-func (d *day) find(row *calc.Entry, in calc.Input, n int, name func(i int) string, at *int) bool {
-	typed := row.Words(in)
+func (d *day) find(row *calc.Entry, in *calc.Input, n int, name func(i int) string, at *int) bool {
+	typed := words(row, in)
 	for i := range n {
 		if n == 1 && typed == "" || typed != "" && fold(typed) == fold(name(i)) {
 			*at = i
@@ -186,11 +190,11 @@ func (d *day) find(row *calc.Entry, in calc.Input, n int, name func(i int) strin
 		}
 	}
 	switch {
-	case !row.Sound(in) || n == 0:
+	case !row.Sound(*in) || n == 0:
 	case typed == "":
-		row.Reject(in, calc.Missing, "is blank", "Enter it: there are several")
+		row.Reject(*in, calc.Missing, "is blank", "Enter it: there are several")
 	default:
-		row.Reject(in, calc.Impossible, "“{name}” is not among them", "Write it as in its own row, or add that row", calc.Words(typed, "name"))
+		reject(row, in, "“{name}” is not among them", "Write it as in its own row, or add that row", args("name", typed)...)
 	}
 	return false
 }

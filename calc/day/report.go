@@ -1,8 +1,9 @@
 package day
 
 import (
+	"strconv"
+
 	"spraywright/calc"
-	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
 	"spraywright/calc/source"
 	"spraywright/calc/unit"
@@ -25,10 +26,9 @@ func (d *day) report(tried int) {
 func (d *day) judge() {
 	promised, late := 0, 0
 	for j := range d.plan.Jobs {
-		if d.model.Jobs[j].Promised == 0 {
-			continue
+		if d.model.Jobs[j].Promised > 0 {
+			promised++
 		}
-		promised++
 		if d.plan.Jobs[j].Late == 0 {
 			continue
 		}
@@ -37,63 +37,59 @@ func (d *day) judge() {
 		}
 	}
 	if late > mostNamed {
-		d.Judge(calc.Wait, calc.Say("{n} jobs in all miss their promise", whole(late, "n")), calc.Say("See the list of jobs"))
+		d.Judge(calc.Wait, say("{n} jobs in all miss their promise", "n", strconv.Itoa(late)), say("See the list of jobs"))
 	}
-	end := show(d.plan.Finish, "t")
+	end := show(d.plan.Finish)
 	switch {
 	case promised == 0:
-		d.Judge(calc.Go, calc.Say("All is done at {t}", end), calc.Say("Follow the call sheet"))
+		d.Judge(calc.Go, say("All is done at {t}", "t", end), say("Follow the call sheet"))
 	case late == 0:
-		d.Judge(calc.Go, calc.Say("Every promise is kept, and all is done at {t}", end), calc.Say("Follow the call sheet"))
+		d.Judge(calc.Go, say("Every promise is kept, and all is done at {t}", "t", end), say("Follow the call sheet"))
 	}
 	if promised > 0 {
-		d.Tell(kept, calc.Say("{n} of {all}", whole(promised-late, "n"), whole(promised, "all")))
+		d.tell(&kept, say("{n} of {all}", "n", strconv.Itoa(promised-late), "all", strconv.Itoa(promised)))
 	}
-}
-
-// missed rules on a promise that the plan does not keep.
-func (d *day) missed(j int) {
-	name, t, late := calc.Words(d.jobs[j].name, "job"), show(d.plan.Jobs[j].Done, "t"), mins(d.plan.Jobs[j].Late, "late")
-	if d.soonest[j] > 0 {
-		d.Judge(calc.Wait, calc.Say("{job} is done at {t}, {late} after its promise; even with the shop to itself it cannot be done before {soonest}", name, t, late, show(d.soonest[j], "soonest")),
-			calc.Say("Give {job} until {t}, or start it sooner", name, t))
-		return
-	}
-	d.Judge(calc.Wait, calc.Say("{job} is done at {t}, {late} after its promise", name, t, late), calc.Say("Promise it for {t}, let it go before others, or look longer for a better plan", t))
 }
 
 // mostNamed is how many missed promises are ruled on one by one.
 const mostNamed = 6
 
-var (
-	order    = source.RoySussmann.At("orders of steps as a graph of what follows what")
-	searched = calc.Phrase("the end of the last job in the best order of steps found")
-	ruledOut = calc.Phrase("the search has ruled out every order of steps that ends sooner")
-)
+// missed rules on a promise that the plan does not keep.
+func (d *day) missed(j int) {
+	job, t, late := d.jobs[j].name, show(d.plan.Jobs[j].Done), d.plan.Jobs[j].Late
+	if d.soonest[j] > 0 {
+		d.Judge(calc.Wait, with(say("{job} is done at {t}, {late} after its promise; even with the shop to itself it cannot be done before {soonest}",
+			"job", job, "t", t, "soonest", show(d.soonest[j])), late, "late"), say("Give {job} until {t}, or start it sooner", "job", job, "t", t))
+		return
+	}
+	d.Judge(calc.Wait, with(say("{job} is done at {t}, {late} after its promise", "job", job, "t", t), late, "late"),
+		say("Promise it for {t}, let it go before others, or look longer for a better plan", "t", t))
+}
 
 // ends tells when all is done, and how much sooner it could be at the best.
 func (d *day) ends(tried int) {
-	alone := d.longest()
-	finish := d.Model("From the start to the last job done", searched, unit.Minute, order, float64(d.plan.Finish-d.start))
-	least := d.Model("No plan takes less than", ruledOut, unit.Minute, order, float64(max(0, d.bound.Finish-d.start)), alone...)
-	d.Tell(doneAt, calc.Say("{clock}", show(d.plan.Finish, "clock"), finish.As("t")))
-	d.Result(takes, finish)
-	d.Result(atLeast, least)
+	finish := d.Model("From the start to the last job done", "the end of the last job in the best order of steps found", unit.Minute, source.RoySussmann, float64(d.plan.Finish-d.start))
+	least := d.Model("No plan takes less than", "the search has ruled out every order of steps that ends sooner", unit.Minute, source.RoySussmann, float64(max(0, d.bound.Finish-d.start)), d.longest()...)
+	d.result(&takes, finish)
+	d.result(&atLeast, least)
 	gap := d.Step("Longer than that by", "g = t - b", unit.Minute, source.Definition, finish.V-least.V, finish, least)
-	bound := show(d.start+int(least.V), "bound")
+	end := say("{clock}", "clock", show(d.plan.Finish))
+	end.Args = append(end.Args, finish.As("t"))
+	d.tell(&doneAt, end)
+	good := say("No plan can end before {bound}; this one ends {g} after that", "bound", show(d.start+int(least.V)))
 	switch {
 	case d.solver.Proven() && gap.V == 0:
-		d.Tell(howGood, calc.Say("Proven: no plan is better, and none ends sooner", gap.As("g")))
+		good = say("Proven: no plan is better, and none ends sooner")
 	case d.solver.Proven():
-		d.Tell(howGood, calc.Say("Proven: no plan is better by what counts most", gap.As("g")))
+		good = say("Proven: no plan is better by what counts most")
 	case gap.V == 0:
-		d.Tell(howGood, calc.Say("No plan can end sooner; one with fewer rinses, cups or late minutes is not ruled out", gap.As("g")))
-	default:
-		d.Tell(howGood, calc.Say("No plan can end before {bound}; this one ends {g} after that", bound, gap.To(0, "g")))
+		good = say("No plan can end sooner; one with fewer rinses, cups or late minutes is not ruled out")
 	}
-	d.Result(triedNow, calc.N(float64(tried), unit.One))
+	good.Args = append(good.Args, gap.To(0, "g"))
+	d.tell(&howGood, good)
+	d.result(&triedNow, calc.N(float64(tried), unit.One))
 	if next := tried + moreTries; !d.solver.Settled() && float64(next) <= field.Tried.Limits.Max {
-		d.Result(triedNext, calc.N(float64(next), unit.One))
+		d.result(&triedNext, calc.N(float64(next), unit.One))
 	}
 }
 
@@ -103,121 +99,53 @@ func (d *day) longest() []calc.Arg {
 	if len(d.model.Done) > 0 {
 		return nil
 	}
-	var which, most, spray int
+	var parts [5]int // of the longest: ready, prep, spraying, flash-off, bake
+	var which, most, all int
 	for j := range d.model.Jobs {
-		x, t := &d.model.Jobs[j], max(0, d.model.Jobs[j].Ready-d.start)
+		x := &d.model.Jobs[j]
+		p := [5]int{max(0, x.Ready-d.start), x.Prep.Minutes, 0, 0, x.Bake.Minutes}
 		for i := range x.Coats {
-			t += x.Coats[i].Spray + x.Coats[i].Flash
-			spray += x.Coats[i].Spray
+			p[2] += x.Coats[i].Spray
+			p[3] += x.Coats[i].Flash
 		}
-		if t += x.Prep.Minutes + x.Bake.Minutes; t > most {
-			which, most = j, t
+		all += p[2]
+		if t := p[0] + p[1] + p[2] + p[3] + p[4]; t > most {
+			which, most, parts = j, t, p
 		}
 	}
-	x := &d.model.Jobs[which]
-	var coats, flash int
-	for i := range x.Coats {
-		coats, flash = coats+x.Coats[i].Spray, flash+x.Coats[i].Flash
-	}
-	ready := max(0, x.Ready-d.start)
-	job := d.Step(d.Named("Longest job by itself: {job}", calc.Words(d.jobs[which].name, "job")), "t_1 = r + p + S + F + B", unit.Minute, source.Definition, float64(most),
-		minutes(ready, "Ready after the start"), minutes(x.Prep.Minutes, "Prep"), minutes(coats, "Spraying its coats"), minutes(flash, "Its flash-off"), minutes(x.Bake.Minutes, "Bake"))
-	all, n := minutes(spray, "Spraying all coats"), calc.N(float64(d.model.Painters), unit.One).Called("Painters")
-	share := d.Step("All spraying, shared out", "t_2 = S / n", unit.Minute, source.Definition, all.V/n.V, all, n)
+	minutes := func(n int, label calc.Phrase) calc.Num { return calc.N(float64(n), unit.Minute).Called(label) }
+	job := d.Step(d.Named("Longest job by itself: {job}", args("job", d.jobs[which].name)...), "t_1 = r + p + S + F + B", unit.Minute, source.Definition, float64(most),
+		minutes(parts[0], "Ready after the start"), minutes(parts[1], "Prep"), minutes(parts[2], "Spraying its coats"), minutes(parts[3], "Its flash-off"), minutes(parts[4], "Bake"))
+	n := calc.N(float64(d.model.Painters), unit.One).Called("Painters")
+	share := d.Step("All spraying, shared out", "t_2 = S / n", unit.Minute, source.Definition, float64(all)/n.V, minutes(all, "Spraying all coats"), n)
 	return []calc.Arg{job.As("t_1"), share.As("t_2")}
 }
 
 // sums adds up late minutes, rinses, walks, cups and what is mixed.
 func (d *day) sums() {
 	p := &d.plan
-	late, lost := 0, d.Given(field.Losses)
+	late, cups, amount := 0, 0, 0
 	for _, j := range p.Jobs {
 		late += j.Late
 	}
-	count := func(out calc.Output, n int) calc.Num {
-		x := d.Model(out.Label, "counted in the plan", out.Unit, source.Definition, float64(n))
-		d.Result(out, x)
-		return x
-	}
-	count(lateAll, late)
-	count(rinses, p.Rinses)
-	count(rinsing, p.Rinsing)
-	count(trips, p.Trips)
-	cups, amount := 0, 0
 	for i := range p.Cups {
 		if !p.Cups[i].Done {
 			cups, amount = cups+1, amount+p.Cups[i].Amount
 		}
 	}
-	n := count(cupsAll, cups)
+	var n calc.Num
+	for _, f := range []struct {
+		out *calc.Output
+		n   int
+	}{{&lateAll, late}, {&rinses, p.Rinses}, {&rinsing, p.Rinsing}, {&trips, p.Trips}, {&cupsAll, cups}} {
+		n = d.Model(f.out.Label, "counted in the plan", f.out.Unit, source.Definition, float64(f.n))
+		d.result(f.out, n)
+	}
+	lost := given(d.Entry, &field.Losses)
 	left := d.Step("Left in cups and guns", "L = n * H", unit.Millilitre, source.Definition, n.V*lost.V, n, lost)
-	d.Result(leftAll, left)
+	d.result(&leftAll, left)
 	if amount > 0 {
 		v := calc.N(float64(amount), unit.Millilitre).Called("Sprayed in all")
-		d.Result(mixAll, d.Step("Mix in all", "V = V_s + L", unit.Millilitre, source.Definition, v.V+left.V, v, left))
+		d.result(&mixAll, d.Step("Mix in all", "V = V_s + L", unit.Millilitre, source.Definition, v.V+left.V, v, left))
 	}
-}
-
-// jobList tells when each job is done.
-func (d *day) jobList() {
-	for j, x := range d.jobs {
-		end, due, late, parts := d.plan.Jobs[j], blank(), calc.Num{}, blank()
-		if t := d.model.Jobs[j].Promised; t > 0 {
-			due, late = told(t), calc.N(float64(end.Late), unit.Minute)
-		}
-		if words := x.Words(field.JobParts); words != "" {
-			parts = named(words)
-		}
-		d.List(jobsDone, named(x.name), parts, told(end.Done), due, calc.Of(late))
-	}
-}
-
-// cupList tells what to mix when, for which jobs.
-func (d *day) cupList() {
-	lost := d.Given(field.Losses)
-	for i := range d.plan.Cups {
-		c := &d.plan.Cups[i]
-		if c.Done {
-			continue
-		}
-		use := blank()
-		if c.UseBy >= 0 {
-			use = told(c.UseBy)
-		}
-		why := calc.Say("Its own cup")
-		if c.Jobs > 1 {
-			why = calc.Say("Shared by {n} jobs, which saves {t} of mixing and walking", whole(c.Jobs, "n"), mins(c.Saves, "t"))
-		}
-		volume := blank()
-		if c.Amount > 0 {
-			v := calc.N(float64(c.Amount), unit.Millilitre).Called("Sprayed from this cup")
-			volume = calc.Of(d.Step("Mix in this cup", "V = V_s + H", unit.Millilitre, source.Definition, v.V+lost.V, v, lost))
-		}
-		d.List(cupsMixed, calc.Told(calc.Say("Cup {n}", whole(i+1, "n"))), named(d.paints[c.Product].name), volume, told(c.Mixed), use, named(d.jobsOf(c)), calc.Told(why))
-	}
-}
-
-// jobsOf lists the jobs that a cup is for.
-func (d *day) jobsOf(c *plan.Cup) string {
-	names, last := "", -1
-	for _, r := range c.Coats {
-		if r.Job != last && !seen(c, r.Job, r.Coat) {
-			if names != "" {
-				names += ", "
-			}
-			names += d.jobs[r.Job].name
-		}
-		last = r.Job
-	}
-	return names
-}
-
-// seen reports whether a coat of the job comes out of the cup before this one.
-func seen(c *plan.Cup, job, coat int) bool {
-	for _, r := range c.Coats {
-		if r.Job == job {
-			return r.Coat != coat
-		}
-	}
-	return false
 }

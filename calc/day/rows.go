@@ -77,9 +77,9 @@ func (c *changing) remove(table string, such func(plan.Ref) bool) {
 // add puts the products, jobs and coats of another form behind those that there are. A product of the same name is the
 // same product; a job of the same name gets a number after it.
 func (c *changing) add() bool {
-	from := calc.ParseForm(c.Words(field.Added))
+	from := calc.ParseForm(words(c.Entry, &field.Added))
 	if len(from.Rows("job")) == 0 {
-		c.Reject(field.Added, calc.Impossible, "has no jobs", "Hand over a job with its coats")
+		reject(c.Entry, &field.Added, "has no jobs", "Hand over a job with its coats")
 		return false
 	}
 	c.spellOut(c.form)
@@ -105,7 +105,7 @@ func (c *changing) add() bool {
 				c.form[to+field.OfJob.Key] = free
 			}
 		}
-		c.Tell(changed, calc.Say("Added: {job}", calc.Words(free, "job")))
+		c.Tell(changed, say("Added: {job}", "job", free))
 	}
 	return true
 }

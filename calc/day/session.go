@@ -74,6 +74,7 @@ func keyOf(d *plan.Day) string {
 
 type key struct{ b []byte }
 
+//go:noinline
 func (k *key) ints(ns ...int) {
 	for _, n := range ns {
 		k.b = append(strconv.AppendInt(k.b, int64(n), 36), ' ')

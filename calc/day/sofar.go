@@ -1,29 +1,37 @@
 package day
 
 import (
+	"strconv"
+
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
 )
+
+// A stepRow is one row of what is done, or of what is held.
+type stepRow struct {
+	*calc.Entry
+	ref plan.Ref
+}
 
 func (d *day) readBreaks() {
 	for _, row := range d.Rows(breaks) {
 		if !row.Clean() {
 			continue
 		}
-		b := plan.Break{From: d.at(row.Words(field.BreakFrom)), To: d.at(row.Words(field.BreakTo)), Painter: down(row.Given(field.PainterNumber))}
+		b := plan.Break{From: d.at(words(row, &field.BreakFrom)), To: d.at(words(row, &field.BreakTo)), Painter: down(row, &field.PainterNumber)}
 		if b.To <= b.From {
-			row.Reject(field.BreakTo, calc.Impossible, "is not after it begins, {from}", "Check both times", show(b.From, "from"))
+			reject(row, &field.BreakTo, "is not after it begins, {from}", "Check both times", args("from", show(b.From))...)
 		}
 		d.checkPainter(row, b.Painter)
-		d.model.Breaks, d.breaks = append(d.model.Breaks, b), append(d.breaks, row)
-		row.Describe(calc.Say("{from} to {to}", show(b.From, "from"), show(b.To, "to")))
+		d.model.Breaks = append(d.model.Breaks, b)
+		row.Describe(say("{from} to {to}", "from", show(b.From), "to", show(b.To)))
 	}
 }
 
 func (d *day) checkPainter(row *calc.Entry, painter int) {
 	if painter > d.model.Painters {
-		row.Reject(field.PainterNumber, calc.Impossible, "is {n}, and there are {painters}", "Check how many painters the shop has", whole(painter, "n"), whole(d.model.Painters, "painters"))
+		reject(row, &field.PainterNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", strconv.Itoa(painter), "there", strconv.Itoa(d.model.Painters))...)
 	}
 }
 
@@ -37,12 +45,12 @@ func (d *day) checkPlace(row *calc.Entry, r plan.Ref, place int) {
 		there = d.model.Ovens
 	}
 	if place > there {
-		row.Reject(field.PlaceNumber, calc.Impossible, "is {n}, and there are {there}", "Check how many the shop has", whole(place, "n"), whole(there, "there"))
+		reject(row, &field.PlaceNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", strconv.Itoa(place), "there", strconv.Itoa(there))...)
 	}
 }
 
 func (d *day) readSoFar() {
-	if now := d.Words(field.Now); now != "" {
+	if now := words(d.Entry, &field.Now); now != "" {
 		d.model.Now = max(d.start, d.before(now))
 	}
 	for _, row := range d.Rows(done) {
@@ -59,41 +67,40 @@ func (d *day) readSoFar() {
 
 func (d *day) readDone(row *calc.Entry, r plan.Ref) {
 	x := plan.Done{
-		Ref: r, Start: d.before(row.Words(field.StartedAt)), End: d.before(row.Words(field.EndedAt)), Painter: down(row.Given(field.PainterNumber)),
-		Place: down(row.Given(field.PlaceNumber)), Cup: down(row.Given(field.CupNumber)),
+		Ref: r, Start: d.before(words(row, &field.StartedAt)), End: d.before(words(row, &field.EndedAt)), Painter: down(row, &field.PainterNumber),
+		Place: down(row, &field.PlaceNumber), Cup: down(row, &field.CupNumber),
 	}
 	if x.End < x.Start {
 		x.End += aDay
 	}
-	if words := row.Words(field.MixedAt); words != "" {
-		if x.Mixed = d.before(words); x.Mixed > x.Start {
-			row.Reject(field.MixedAt, calc.Impossible, "is after the coat began, {t}", "Check both times", show(x.Start, "t"))
+	if typed := words(row, &field.MixedAt); typed != "" {
+		if x.Mixed = d.before(typed); x.Mixed > x.Start {
+			reject(row, &field.MixedAt, "is after the coat began, {t}", "Check both times", args("t", show(x.Start))...)
 		}
 	}
 	d.checkPainter(row, x.Painter)
 	d.checkPlace(row, r, x.Place)
-	d.model.Done, d.done = append(d.model.Done, x), append(d.done, row)
-	row.Describe(calc.Say("{step}, {from} to {to}", d.step(r).As("step"), show(x.Start, "from"), show(x.End, "to")))
+	d.model.Done, d.done = append(d.model.Done, x), append(d.done, stepRow{row, r})
+	row.Describe(say("{step}, {from} to {to}", "step", d.step(r), "from", show(x.Start), "to", show(x.End)))
 }
 
 func (d *day) readPin(row *calc.Entry, r plan.Ref) {
-	x := plan.Pin{Ref: r, Painter: down(row.Given(field.PainterNumber)), Place: down(row.Given(field.PlaceNumber))}
+	x := plan.Pin{Ref: r, Painter: down(row, &field.PainterNumber), Place: down(row, &field.PlaceNumber)}
 	d.checkPainter(row, x.Painter)
 	d.checkPlace(row, r, x.Place)
-	step := d.step(r).As("step")
-	if words := row.Words(field.HeldAt); words != "" {
-		x.Start = d.before(words)
-		row.Describe(calc.Say("{step}, at {t}", step, show(x.Start, "t")))
+	if typed := words(row, &field.HeldAt); typed != "" {
+		x.Start = d.before(typed)
+		row.Describe(say("{step}, at {t}", "step", d.step(r), "t", show(x.Start)))
 	} else {
-		row.Describe(calc.Say("{step}, at any time", step))
+		row.Describe(say("{step}, at any time", "step", d.step(r)))
 	}
 	for _, other := range d.model.Pins {
 		if other.Ref == r {
-			row.Reject(field.OfJob, calc.Impossible, "has this step held twice", "Take one of the two out")
+			reject(row, &field.OfJob, "has this step held twice", "Take one of the two out")
 			return
 		}
 	}
-	d.model.Pins, d.pins = append(d.model.Pins, x), append(d.pins, row)
+	d.model.Pins, d.pins = append(d.model.Pins, x), append(d.pins, stepRow{row, r})
 }
 
 // stepOf finds the step that a row names.
@@ -101,36 +108,34 @@ func (d *day) stepOf(row *calc.Entry) (r plan.Ref, ok bool) {
 	if !d.jobOf(row, &r.Job) || !row.Clean() {
 		return r, false
 	}
-	m, name := &d.model.Jobs[r.Job], calc.Words(d.jobs[r.Job].name, "job")
-	switch row.Picked(field.DayStep) {
-	case "prep":
-		if r.Kind = plan.PrepStep; m.Prep.Minutes == 0 {
-			row.Reject(field.DayStep, calc.Impossible, "is one that {job} does not have", "Choose another, or enter how long it takes with the job", name)
-			return r, false
-		}
-	case "bake":
-		if r.Kind = plan.Heat; m.Bake.Minutes == 0 {
-			row.Reject(field.DayStep, calc.Impossible, "is one that {job} does not have", "Choose another, or enter how long it takes with the job", name)
-			return r, false
-		}
+	m, job := &d.model.Jobs[r.Job], d.jobs[r.Job].name
+	switch {
+	case picked(row, &field.DayStep, "prep"):
+		r.Kind, ok = plan.PrepStep, m.Prep.Minutes > 0
+	case picked(row, &field.DayStep, "bake"):
+		r.Kind, ok = plan.Heat, m.Bake.Minutes > 0
 	default:
-		n := down(row.Given(field.CoatNumber))
+		n := down(row, &field.CoatNumber)
 		if r.Kind, r.Coat = plan.Spray, n-1; n > len(m.Coats) {
-			row.Reject(field.CoatNumber, calc.Impossible, "is {n}, and {job} has {coats}", "Count the coats of all its products", whole(n, "n"), name, whole(len(m.Coats), "coats"))
+			reject(row, &field.CoatNumber, "is {n}, and {job} has {coats}", "Count the coats of all its products", args("n", strconv.Itoa(n), "job", job, "coats", strconv.Itoa(len(m.Coats)))...)
 			return r, false
 		}
+		return r, true
 	}
-	return r, true
+	if !ok {
+		reject(row, &field.DayStep, "is one that {job} does not have", "Choose another, or enter how long it takes with the job", args("job", job)...)
+	}
+	return r, ok
 }
 
 // step names a step of a job.
-func (d *day) step(r plan.Ref) calc.Text {
-	job := calc.Words(d.jobs[r.Job].name, "job")
+func (d *day) step(r plan.Ref) string {
+	job := d.jobs[r.Job].name
 	switch r.Kind {
 	case plan.PrepStep:
-		return calc.Say("{job}, prep", job)
+		return d.voiced("{job}, prep", "job", job)
 	case plan.Heat:
-		return calc.Say("{job}, bake", job)
+		return d.voiced("{job}, bake", "job", job)
 	}
-	return calc.Say("{job}, coat {i}", job, whole(r.Coat+1, "i"))
+	return d.voiced("{job}, coat {i}", "job", job, "i", strconv.Itoa(r.Coat+1))
 }
