@@ -197,23 +197,22 @@ func (c *changing) now() bool {
 		return false
 	}
 	t := max(c.day.start, c.day.before(typed))
-	n := c.writeDone(func(x *plan.Step) bool { return x.Start < t })
+	c.writeDone(func(x *plan.Step) bool { return x.Start < t })
 	c.form[field.Now.Key] = show(t % aDay)
-	c.Tell(changed, say("Planned again from {t}; {n} steps before that count as done as planned", "t", show(t), "n", strconv.Itoa(n)))
+	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned", "t", show(t)))
 	return true
 }
 
 // writeDone writes all rows of what is done anew: what was done before, and of the plan what counts as done besides. Cups
-// then have one numbering. Steps that are done are held no more. It tells how many there are.
-func (c *changing) writeDone(counts func(*plan.Step) bool) int {
-	d, n := c.day, 0
+// then have one numbering. Steps that are done are held no more.
+func (c *changing) writeDone(counts func(*plan.Step) bool) {
+	d := c.day
 	c.remove("done", func(plan.Ref) bool { return true })
 	for i := range d.plan.Steps {
 		s := &d.plan.Steps[i]
 		if s.Kind != plan.PrepStep && s.Kind != plan.Spray && s.Kind != plan.Heat || !s.Done && !counts(s) {
 			continue
 		}
-		n++
 		r := stepRef(s)
 		row := c.row("done", r)
 		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = show(s.Start%aDay), show(s.End%aDay)
@@ -225,7 +224,6 @@ func (c *changing) writeDone(counts func(*plan.Step) bool) int {
 		}
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
 	}
-	return n
 }
 
 func (c *changing) number(key string, n int) {

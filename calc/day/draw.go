@@ -116,7 +116,7 @@ func (d *day) drawStep(p *pen, s *plan.Step, x, w float64) {
 		}
 	}
 	if h >= 9.5 {
-		p.label("step", d.label(s.Job, w-6), x+3, y+h/2+4, toStart)
+		p.label("step", d.label(s, w-6), x+3, y+h/2+4, toStart)
 	}
 }
 
@@ -127,12 +127,16 @@ func look(s *plan.Step) string {
 	return looks[s.Kind]
 }
 
-// label is the job's name; where one is too long for the width, all jobs go by their number.
-func (d *day) label(job int, width float64) string {
+// label is the job's name; where one is too long for the width, all jobs go by their number, with the coat's after it.
+func (d *day) label(s *plan.Step, width float64) string {
 	for _, j := range d.jobs {
-		if charWidth*float64(utf8.RuneCountInString(j.name)) > width {
-			return strconv.Itoa(job + 1)
+		if charWidth*float64(utf8.RuneCountInString(j.name)) <= width {
+			continue
 		}
+		if s.Kind == plan.Spray {
+			return strconv.Itoa(s.Job+1) + "·" + strconv.Itoa(s.Coat+1)
+		}
+		return strconv.Itoa(s.Job + 1)
 	}
-	return d.jobs[job].name
+	return d.jobs[s.Job].name
 }

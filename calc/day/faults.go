@@ -121,5 +121,5 @@ func (d *day) none(f *plan.Fault) {
 		reject(d.jobs[f.Job].Entry, &field.JobName, "cannot be done as it stands", "Give it more time: looser recoat times, a later hold, or fewer coats")
 		return
 	}
-	reject(d.Entry, &field.DayStarts, "leaves no plan for these jobs together", "Take a job out, or loosen what holds them")
+	reject(d.Entry, &field.Clock, "leaves no plan for these jobs together", "Take a job out, or loosen what holds them")
 }

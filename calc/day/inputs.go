@@ -34,7 +34,7 @@ type group struct {
 // The tables below hold nothing but addresses, so that they cost no code.
 var (
 	shopGroups = []group{
-		{"", []*calc.Input{&field.DayStarts, &field.Aim}},
+		{"", []*calc.Input{&field.Clock, &field.Aim}},
 		{"People and places", []*calc.Input{&field.Painters, &field.Booths, &field.BoothRoom, &field.PrepBays, &field.Ovens}},
 		{"Rinsing and walking", []*calc.Input{
 			&field.RinseSame, &field.RinseDarker, &field.RinseLighter, &field.RinseClear, &field.CleanTime, &field.RinseInside, &field.WalkTime, &field.DoorTime,
@@ -71,6 +71,7 @@ var (
 		example      float64
 		mayStayBlank bool
 	}{
+		{key: "clock", label: "The day starts", help: "Time of day; a time before it counts as the next day"},
 		{key: "cup_size", help: "What you mix at one time at the most; blank for any amount", mayStayBlank: true},
 		{key: "paint.product", words: "Ivory"},
 		{key: "paint.pot_life", help: "From the start of mixing, as warm as the booth is; blank for a one-pack product", mayStayBlank: true},
@@ -121,5 +122,10 @@ func inputs() []calc.Input {
 			in.Example = r.example
 		}
 	}
+	starts := c.Input("clock")
+	starts.Optional, starts.Prefill = false, true
+	c.Input("pin.day_step").Choices = heldSteps // what is held is most often a coat, what is done begins with prep
 	return c.Inputs
 }
+
+var heldSteps = []calc.Choice{{Key: "spray", Label: "A coat"}, {Key: "prep", Label: "Prep"}, {Key: "bake", Label: "Bake"}}

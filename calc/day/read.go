@@ -29,7 +29,7 @@ type round struct {
 }
 
 func (d *day) readShop() {
-	d.start, _ = field.ReadClock(words(d.Entry, &field.DayStarts))
+	d.start, _ = field.ReadClock(words(d.Entry, &field.Clock))
 	m := &d.model
 	for _, f := range []struct {
 		to *int

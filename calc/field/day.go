@@ -7,11 +7,6 @@ import (
 
 // The shop, as a day is planned in it.
 var (
-	DayStarts = calc.Input{
-		Key: "clock", Label: "The day starts", Words: "8:00", Prefill: true,
-		Help:  "Time of day; a time before it counts as the next day",
-		Check: CheckClock,
-	}
 	Painters = calc.Input{
 		Key: "painters", Label: "Painters", Unit: unit.One, Whole: true, Prefill: true,
 		Help:   "Each with a gun",
@@ -89,7 +84,7 @@ var (
 	Tried = calc.Input{
 		Key: "tried", Label: "Steps to try", Unit: unit.One, Whole: true, Optional: true,
 		Help:   "More finds better plans and takes longer; blank for a quick first plan",
-		Limits: between(0, 20_000_000), Example: 0,
+		Limits: between(0, 20_000_000), Example: 20000,
 	}
 )
 
@@ -111,7 +106,7 @@ var (
 		Help: "What is sprayed together, coat after coat",
 	}
 	ReadyFrom = calc.Input{
-		Key: "ready_from", Label: "Ready from", Words: "9:00", Optional: true,
+		Key: "ready_from", Label: "Ready from", Words: "7:30", Optional: true,
 		Help:  "When the parts are there; blank from the start",
 		Check: CheckClock,
 	}
@@ -196,7 +191,7 @@ var (
 	}
 	DayStep = calc.Input{
 		Key: "day_step", Label: "Step", Help: "Of that job",
-		Choices: []calc.Choice{{Key: "spray", Label: "A coat"}, {Key: "prep", Label: "Prep"}, {Key: "bake", Label: "Bake"}},
+		Choices: []calc.Choice{{Key: "prep", Label: "Prep"}, {Key: "spray", Label: "A coat"}, {Key: "bake", Label: "Bake"}},
 	}
 	CoatNumber = calc.Input{
 		Key: "coat_number", Label: "Coat", Unit: unit.One, Whole: true,
@@ -205,12 +200,12 @@ var (
 		When: &calc.When{Key: "day_step", In: []string{"spray"}},
 	}
 	StartedAt = calc.Input{
-		Key: "started_at", Label: "Started", Words: "8:40",
+		Key: "started_at", Label: "Started", Words: "8:00",
 		Help:  "Time of day",
 		Check: CheckClock,
 	}
 	EndedAt = calc.Input{
-		Key: "ended_at", Label: "Ended", Words: "8:48",
+		Key: "ended_at", Label: "Ended", Words: "8:20",
 		Help:  "Time of day; of what still goes on, when it will end",
 		Check: CheckClock,
 	}
@@ -227,7 +222,7 @@ var (
 		When:  &calc.When{Key: "day_step", In: []string{"spray"}},
 	}
 	HeldAt = calc.Input{
-		Key: "held_at", Label: "Starts", Words: "10:00", Optional: true,
+		Key: "held_at", Label: "Starts", Words: "10:30", Optional: true,
 		Help:  "Blank to hold the painter or the place alone",
 		Check: CheckClock,
 	}
