@@ -15,7 +15,7 @@ const (
 	axisWidth     = 40.0
 	headHeight    = 22.0
 	pictureWidth  = 340.0
-	leastColumn   = 52.0
+	leastColumn   = 58.0
 	charWidth     = 6.2 // of a label, on average
 )
 
@@ -98,9 +98,26 @@ func (d *day) drawColumn(p *pen, c column, x, width float64) {
 	}
 	for i := range d.plan.Steps {
 		if s := &d.plan.Steps[i]; d.in(c, s) && s.End > s.Start {
-			d.drawStep(p, s, x+2, width-4)
+			k, n := d.joined(s)
+			w := (width - 4) / float64(n)
+			d.drawStep(p, s, x+2+w*float64(k), w)
 		}
 	}
+}
+
+// joined counts the bakes that share place and time with this one, and tells which of them it is, from 0. Each then has a
+// part of the column's width.
+func (d *day) joined(s *plan.Step) (k, n int) {
+	for i := range d.plan.Steps {
+		o := &d.plan.Steps[i]
+		if o == s {
+			k = n
+		}
+		if o == s || s.Kind == plan.Heat && o.Kind == plan.Heat && o.Place == s.Place && o.Start == s.Start {
+			n++
+		}
+	}
+	return k, n
 }
 
 // drawStep draws one step, with its job on it where there is room, and a dot where it is held.
@@ -115,8 +132,8 @@ func (d *day) drawStep(p *pen, s *plan.Step, x, w float64) {
 			p.mark(calc.Dot, "pin", r, x+w-5, y+5, 3, 3)
 		}
 	}
-	if h >= 9.5 {
-		p.label("step", d.label(s, w-6), x+3, y+h/2+4, toStart)
+	if text := d.label(s, w-6); h >= 9.5 && charWidth*float64(utf8.RuneCountInString(text)) <= w-2 {
+		p.label("step", text, x+min(3, w/4), y+h/2+4, toStart)
 	}
 }
 
