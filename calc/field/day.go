@@ -116,7 +116,7 @@ var (
 		Check: CheckClock,
 	}
 	Priority = calc.Input{
-		Key: "priority", Label: "If not all can be in time", Help: "Which jobs are rather late than others", Prefill: true,
+		Key: "priority", Label: "If not all can be in time", Help: "Which jobs come first where time is short", Prefill: true,
 		Choices: []calc.Choice{{Key: "usual", Label: "Like the others"}, {Key: "high", Label: "Before others"}, {Key: "low", Label: "After others"}},
 	}
 	PrepTime = calc.Input{
