@@ -166,3 +166,8 @@ func ref(d *Day, j, op int) Ref {
 	}
 	return Ref{Job: j, Kind: Heat}
 }
+
+// same tells whether two references are to one step.
+func same(a, b Ref) bool {
+	return a.Job == b.Job && a.Kind == b.Kind && (a.Kind != Spray || a.Coat == b.Coat)
+}

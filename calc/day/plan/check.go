@@ -19,9 +19,11 @@ func Check(d *Day) []Fault {
 	for i := range d.Done {
 		c.done(i)
 	}
-	c.overlaps()
+	if len(c.all) == 0 {
+		c.overlaps()
+	}
 	for i := range d.Pins {
-		c.pin(&d.Pins[i])
+		c.pin(i)
 	}
 	return c.all
 }
@@ -37,24 +39,35 @@ func (c *checker) number(r Ref, field string, has, least, most int) {
 	}
 }
 
+// many faults a list that is too long.
+func (c *checker) many(field string, has, most int) {
+	if has > most {
+		c.all = append(c.all, Fault{Rule: TooMany, Ref: Ref{Job: -1}, Product: -1, Field: field, Has: has, Needs: most})
+	}
+}
+
 func (c *checker) shop() {
 	d, none := c.d, Ref{Job: -1}
-	if len(d.Jobs) > mostJobs {
-		c.all = append(c.all, Fault{Rule: TooMany, Ref: none, Product: -1, Field: "Jobs", Has: len(d.Jobs), Needs: mostJobs})
+	steps := 0
+	for j := range d.Jobs {
+		steps += len(d.Jobs[j].Coats) + 2
 	}
+	c.many("Jobs", len(d.Jobs), mostJobs)
+	c.many("Coats", steps, mostSteps)
+	c.many("Breaks", len(d.Breaks), mostBreaks)
 	for _, f := range []struct {
 		name      string
 		has, most int
 	}{
 		{"Painters", d.Painters, 8}, {"Booths", d.Booths, 8}, {"PrepBays", d.PrepBays, 8}, {"Ovens", d.Ovens, 8}, {"Room", d.Room, mostJobs},
-		{"Walk", d.Walk, longest}, {"Door", d.Door, longest}, {"Clean", d.Clean, longest}, {"CupHolds", d.CupHolds, most}, {"CupLoses", d.CupLoses, most},
-		{"Now", d.Now, longest}, {"Products", len(d.Products), 64}, {"Aim", max(d.Aim.Late, d.Aim.Finish, d.Aim.Rinse, d.Aim.Trip, d.Aim.Cup, d.Aim.LeftOver), 1 << 20},
+		{"Walk", d.Walk, lasting}, {"Door", d.Door, lasting}, {"Clean", d.Clean, lasting}, {"CupHolds", d.CupHolds, most}, {"CupLoses", d.CupLoses, most},
+		{"Now", d.Now, longest}, {"Products", len(d.Products), 64}, {"Aim", max(d.Aim.Late, d.Aim.Finish, d.Aim.Rinse, d.Aim.Trip, d.Aim.Cup, d.Aim.LeftOver), heaviest},
 		{"Aim", -min(d.Aim.Late, d.Aim.Finish, d.Aim.Rinse, d.Aim.Trip, d.Aim.Cup, d.Aim.LeftOver, 0), 0},
 	} {
 		c.number(none, f.name, f.has, 0, f.most)
 	}
 	for i, p := range d.Products {
-		c.number(Ref{Job: -1, Coat: i}, "Mix", p.Mix, 0, longest)
+		c.number(Ref{Job: -1, Coat: i}, "Mix", p.Mix, 0, lasting)
 		c.number(Ref{Job: -1, Coat: i}, "PotLife", p.PotLife, 0, longest)
 		row := 0
 		if i < len(d.Rinse) {
@@ -62,7 +75,7 @@ func (c *checker) shop() {
 		}
 		c.number(Ref{Job: -1, Coat: i}, "Rinse", row, len(d.Products), len(d.Products))
 		for k := 0; k < row; k++ {
-			c.number(Ref{Job: -1, Coat: i}, "Rinse", d.Rinse[i][k], 0, longest)
+			c.number(Ref{Job: -1, Coat: i}, "Rinse", d.Rinse[i][k], 0, lasting)
 		}
 	}
 	for i, b := range d.Breaks {
@@ -77,8 +90,8 @@ func (c *checker) job(j int) {
 	c.number(r, "Ready", job.Ready, 0, longest)
 	c.number(r, "Promised", job.Promised, 0, longest)
 	c.number(r, "Priority", job.Priority, 0, 1000)
-	c.number(r, "Prep", job.Prep.Minutes, 0, longest)
-	c.number(r, "Bake", job.Bake.Minutes, 0, longest)
+	c.number(r, "Prep", job.Prep.Minutes, 0, lasting)
+	c.number(r, "Bake", job.Bake.Minutes, 0, lasting)
 	c.number(r, "Heat", job.Bake.Heat, 0, longest)
 	c.number(r, "Coats", len(job.Coats), 0, mostRows)
 	if len(job.Coats) == 0 && job.Prep.Minutes == 0 && (job.Bake.Minutes == 0 || !job.Bake.InOven) {
@@ -88,9 +101,9 @@ func (c *checker) job(j int) {
 		coat, r := &job.Coats[i], Ref{Job: j, Kind: Spray, Coat: i}
 		bad := len(c.all)
 		c.number(r, "Product", coat.Product, 0, len(c.d.Products)-1)
-		c.number(r, "Spray", coat.Spray, 1, longest)
+		c.number(r, "Spray", coat.Spray, 1, lasting)
 		c.number(r, "Amount", coat.Amount, 0, most)
-		c.number(r, "Flash", coat.Flash, 0, longest)
+		c.number(r, "Flash", coat.Flash, 0, lasting)
 		c.number(r, "Latest", coat.Latest, 0, longest)
 		if len(c.all) == bad {
 			c.coat(r)
@@ -191,15 +204,22 @@ func (c *checker) known(r Ref, field string) bool {
 	return true
 }
 
-func (c *checker) pin(x *Pin) {
+// pin checks that a pin holds a step to come, and is its only one.
+func (c *checker) pin(i int) {
+	x := &c.d.Pins[i]
 	if !c.known(x.Ref, "Pins") {
 		return
 	}
 	c.number(x.Ref, "Painter", x.Painter, 0, count(c.d.Painters))
 	c.number(x.Ref, "Place", x.Place, 0, c.places(x.Kind, x.Job))
 	c.number(x.Ref, "Start", x.Start, 0, longest)
+	for k := range c.d.Pins[:i] {
+		if same(c.d.Pins[k].Ref, x.Ref) {
+			c.all = append(c.all, Fault{Rule: BadNumber, Ref: x.Ref, Product: -1, Field: "Pins", Has: 2, Needs: 1})
+		}
+	}
 	for i := range c.d.Done {
-		if c.d.Done[i].Ref == x.Ref {
+		if same(c.d.Done[i].Ref, x.Ref) {
 			c.all = append(c.all, Fault{Rule: PinPast, Ref: x.Ref, Product: -1, Has: x.Start, Needs: -1})
 			return
 		}

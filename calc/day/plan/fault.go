@@ -28,10 +28,16 @@ type Fault struct {
 	Has, Needs int    // Needs is -1 where no change of it helps
 	AllOf      bool   // no single change helps: all the faults that say so have to be changed
 	Soft       bool   // a plan can be made all the same
+	Unknown    bool   // at Together: the search ended before it was known whether there is a plan
 }
 
+// Limits of what a day may hold. Times add up to less than half of what their numbers hold, and so do costs.
 const (
-	longest  = 1 << 20 // minutes: two years
-	mostJobs = 64
-	mostRows = 100 // steps of one job
+	longest    = 1 << 20 // a moment, a latest recoat or a pot life, in minutes: two years
+	lasting    = 1 << 14 // what something takes, in minutes: eleven days
+	heaviest   = 1 << 14 // points in an aim
+	mostJobs   = 128
+	mostRows   = 100  // steps of one job
+	mostSteps  = 2000 // of all jobs
+	mostBreaks = 100
 )

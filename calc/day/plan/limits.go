@@ -8,15 +8,18 @@ type limit struct {
 }
 
 // leastChange finds the least that the first limit has to be, with the others out of the way; false where that does not
-// help.
-func leastChange(d *Day, list []limit, enough int) (int, bool) {
+// help, or is not known to.
+func (left *purse) leastChange(d *Day, list []limit) (int, bool) {
+	x := loosened(d)
+	for i := range list {
+		list[i].set(x, list[i].most)
+	}
+	known := true
 	with := func(to int) bool {
-		x := loosened(d)
-		for i := range list {
-			list[i].set(x, list[i].most)
-		}
 		list[0].set(x, to)
-		return possible(x, enough)
+		can, _ := left.possible(x)
+		known = known && can != unknown
+		return can == yes
 	}
 	has := list[0].fault.Has
 	if !with(list[0].most) {
@@ -33,14 +36,14 @@ func leastChange(d *Day, list []limit, enough int) (int, bool) {
 		}
 		low += step
 	}
-	for high-low > 1 {
+	for high-low > 1 && known {
 		if mid := (low + high) / 2; with(mid) {
 			high = mid
 		} else {
 			low = mid
 		}
 	}
-	return high, true
+	return high, known
 }
 
 // limits lists what may have to give: latest recoats, pot lives and pins.

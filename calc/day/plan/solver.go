@@ -24,16 +24,15 @@ func New(d *Day, seed uint64) (*Solver, []Fault) {
 	if faults := Check(d); len(faults) > 0 {
 		return nil, faults
 	}
-	s := &Solver{d: d, p: problem(d)}
+	s := &Solver{d: d, p: problem(d), seed: seed}
 	s.v = sequence.New(s.p, seed)
-	for !s.v.Found() && !s.v.Proven() && s.v.Evaluations() < enoughTogether {
-		s.v.Improve(10000)
-	}
 	if !s.v.Found() {
-		return nil, diagnose(d)
+		if faults := s.rescue(); len(faults) > 0 {
+			return nil, faults
+		}
 	}
-	s.seed = seed
-	return s, tooSoon(d)
+	first := s.Best()
+	return s, tooSoon(d, &first)
 }
 
 // forEnd is the solver for the end of the day alone.

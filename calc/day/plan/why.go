@@ -2,52 +2,89 @@ package plan
 
 import "spraywright/calc/day/plan/sequence"
 
-// Limits of looking for what is in the way, in evaluations.
+// purse is what looking for a plan, and for what is in its way, may still take, in evaluations times the jobs that each
+// has to look at.
+type purse int
+
 const (
-	enoughAlone    = 200000
-	enoughTogether = 400000
+	forPlan   purse = 4000000 // to find a plan where the day's jobs one after the other are none
+	forReason purse = 4000000 // to find why there is none
 )
 
-// possible tells whether a day has a plan at all. Where the search ends before it knows, it counts as possible.
-func possible(d *Day, enough int) bool {
+// answer is what is known of a plan.
+type answer uint8
+
+const (
+	unknown answer = iota // the purse was empty before it was known
+	no
+	yes
+)
+
+// possible tells whether a day has a plan at all.
+func (left *purse) possible(d *Day) (answer, *sequence.Solver) {
 	v := sequence.New(problem(d), 1)
-	v.Improve(0)
-	for !v.Found() && !v.Proven() && v.Evaluations() < enough {
-		v.Improve(10000)
+	each, spent := 3+len(d.Jobs), 0
+	for spent = v.Evaluations(); !v.Found() && !v.Proven() && int(*left) > each*spent; spent = v.Evaluations() {
+		v.Improve(min(2000, 1+int(*left)/each-spent))
 	}
-	return v.Found() || !v.Proven()
+	*left -= purse(each * (spent + 20))
+	switch {
+	case v.Found():
+		return yes, v
+	case v.Proven():
+		return no, v
+	}
+	return unknown, v
 }
 
-// alone is the day with one job only.
-func alone(d *Day, j int) *Day {
-	one := *d
-	one.Jobs = d.Jobs[j : j+1 : j+1]
-	one.Done, one.Pins = nil, nil
-	for _, x := range d.Done {
-		if x.Job == j {
-			x.Job = 0
-			one.Done = append(one.Done, x)
-		}
+// rescue looks for a plan where there is none of one job after the other: the jobs that are bound first, then the
+// others. Without one it tells why.
+func (s *Solver) rescue() []Fault {
+	reason := forReason
+	if all := reason.byThemselves(s.d); len(all) > 0 {
+		return all
 	}
-	for _, x := range d.Pins {
-		if x.Job == j {
-			x.Job = 0
-			one.Pins = append(one.Pins, x)
+	jobs := bound(s.d)
+	core := part(s.d, jobs)
+	left := forPlan
+	can, v := left.possible(core)
+	if can == yes {
+		var turns []sequence.Turn
+		for _, x := range v.Plan() {
+			turns = append(turns, sequence.Turn{Chain: jobs[x.Chain], Op: x.Op})
 		}
+		s.v.Follow(turns)
 	}
-	return &one
+	for each := purse(3 + len(s.d.Jobs)); can != no && !s.v.Found() && !s.v.Proven() && left > 0; left -= 2000 * each {
+		s.v.Improve(2000)
+	}
+	if s.v.Found() {
+		return nil
+	}
+	var all []Fault
+	if can == no {
+		all = reason.remedies(core)
+	}
+	for i := range all {
+		all[i].Job = jobs[all[i].Job]
+		all[i].Rule, all[i].Of = Together, all[i].Rule
+	}
+	if len(all) == 0 {
+		all = append(all, Fault{Rule: Together, Ref: Ref{Job: -1}, Product: -1, Needs: -1, Unknown: can != no && !s.v.Proven()})
+	}
+	return all
 }
 
-// diagnose finds why there is no plan: a job that is impossible by itself, or jobs that are together. It names every
-// single change that would help, with the least amount of it.
-func diagnose(d *Day) []Fault {
+// byThemselves finds the jobs that are impossible even with the shop to themselves, with every single change that would
+// help, and the least amount of it.
+func (left *purse) byThemselves(d *Day) []Fault {
 	var all []Fault
 	for j := range d.Jobs {
 		one := alone(d, j)
-		if possible(one, enoughAlone) {
+		if can, _ := left.possible(one); can != no {
 			continue
 		}
-		found := remedies(one, enoughAlone)
+		found := left.remedies(one)
 		for i := range found {
 			found[i].Job = j
 		}
@@ -56,26 +93,16 @@ func diagnose(d *Day) []Fault {
 		}
 		all = append(all, found...)
 	}
-	if len(all) > 0 {
-		return all
-	}
-	all = remedies(d, enoughTogether)
-	for i := range all {
-		all[i].Rule, all[i].Of = Together, all[i].Rule
-	}
-	if len(all) == 0 {
-		all = append(all, Fault{Rule: Together, Ref: Ref{Job: -1}, Product: -1, Needs: -1})
-	}
 	return all
 }
 
 // remedies tries each limit by itself: the least by which it has to give for a plan to exist. Where none helps alone, it
 // gives them one after the other as little as will do with those to come out of the way.
-func remedies(d *Day, enough int) []Fault {
+func (left *purse) remedies(d *Day) []Fault {
 	var all []Fault
 	list := limits(d)
 	for i := range list {
-		if needs, ok := leastChange(d, list[i:i+1], enough); ok {
+		if needs, ok := left.leastChange(d, list[i:i+1]); ok {
 			f := list[i].fault
 			f.Needs = needs
 			all = append(all, f)
@@ -86,7 +113,7 @@ func remedies(d *Day, enough int) []Fault {
 	}
 	x := loosened(d)
 	for i := range list {
-		needs, ok := leastChange(x, list[i:], enough)
+		needs, ok := left.leastChange(x, list[i:])
 		if !ok {
 			return nil
 		}
@@ -94,28 +121,6 @@ func remedies(d *Day, enough int) []Fault {
 		if f := list[i].fault; needs > f.Has {
 			f.Needs, f.AllOf = needs, true
 			all = append(all, f)
-		}
-	}
-	return all
-}
-
-// tooSoon finds the promises that a job could not keep even with the shop to itself. A plan can still be made.
-func tooSoon(d *Day) []Fault {
-	var all []Fault
-	for j := range d.Jobs {
-		job := &d.Jobs[j]
-		if job.Promised == 0 {
-			continue
-		}
-		one := *alone(d, j)
-		one.Aim = FinishOnly()
-		p := problem(&one)
-		v := sequence.New(p, 1)
-		if cost, ok := v.Cost(); !ok || int(cost) > job.Promised {
-			v.Improve(2000)
-		}
-		if b := int(v.Bound()); v.Found() && b > job.Promised {
-			all = append(all, Fault{Rule: PromisedTooSoon, Ref: Ref{Job: j}, Product: -1, Has: job.Promised, Needs: b, Soft: true})
 		}
 	}
 	return all

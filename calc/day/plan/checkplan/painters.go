@@ -38,7 +38,7 @@ func (c *checker) apart(own []plan.Step, u int) {
 			c.fault("work before now", u, s.Start)
 		}
 		for _, b := range c.d.Breaks {
-			if (b.Painter == 0 || b.Painter == u) && s.Start < b.To && b.From < s.End {
+			if (b.Painter == 0 || b.Painter == u) && b.From < b.To && s.Start < b.To && b.From < s.End {
 				c.fault("work in a break", u, s.Start, b.From)
 			}
 		}
@@ -145,7 +145,7 @@ func (c *checker) wentOut(h *hand, s plan.Step, u int) bool {
 // first tells whether a coat is the first out of its cup.
 func (c *checker) first(s plan.Step) bool {
 	for _, o := range c.p.Steps {
-		if o.Kind == plan.Spray && o.Cup == s.Cup && o.Start < s.Start {
+		if o.Kind == plan.Spray && o.Cup == s.Cup && (o.Start < s.Start || o.Start == s.Start && o.End < s.End) {
 			return false
 		}
 	}

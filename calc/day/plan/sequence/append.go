@@ -31,7 +31,14 @@ func (s *search) tryStep(st *state, l *layout, a action) bool {
 	if op.Load > 0 {
 		s.join(st.key)
 	}
-	start := max(s.p.Now, op.Earliest)
+	start := s.p.Now
+	for _, c := range t.joined {
+		own := &s.p.Chains[c].Ops[st.key[c]]
+		start = max(start, own.Earliest)
+		if own.Latest < Never {
+			t.out = append(t.out, arc{0, -own.Latest - p})
+		}
+	}
 	if op.Painted {
 		if !s.byPainter(st, l) {
 			return false
@@ -39,9 +46,6 @@ func (s *search) tryStep(st *state, l *layout, a action) bool {
 		start = max(start, s.p.Now+t.lead)
 	}
 	t.in = append(t.in, arc{0, start + p})
-	if op.Latest < Never {
-		t.out = append(t.out, arc{0, -op.Latest - p})
-	}
 	for _, c := range t.joined {
 		s.afterChain(st, l, c)
 	}

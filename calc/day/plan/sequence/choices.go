@@ -10,6 +10,9 @@ func (s *search) choices(st *state, l *layout, c int) {
 	}
 	first, last := s.firstUnit[op.Place], s.firstUnit[op.Place]+s.p.Places[op.Place]
 	if home := int(st.key[s.at.home+c]) - 1; home >= first && home < last {
+		if op.Unit >= 0 && first+op.Unit != home {
+			return
+		}
 		first, last = home, home+1
 	} else if op.Unit >= 0 {
 		first += op.Unit
@@ -37,6 +40,9 @@ func (s *search) free(st *state, l *layout, op *Op, c, v int) bool {
 		}
 		next := &s.p.Chains[j].Ops[st.key[j]]
 		if next.Load != op.Load || next.Minutes != op.Minutes || wet && j < c {
+			return false
+		}
+		if next.Unit >= 0 && s.firstUnit[op.Place]+next.Unit != v {
 			return false
 		}
 	}
@@ -73,12 +79,13 @@ func (s *search) painters(st *state, l *layout, op *Op, a action) {
 
 // cupsFor adds a new cup, and every open one that holds enough.
 func (s *search) cupsFor(st *state, a action, op *Op) {
-	slot := -1
-	for i := s.cups - 1; i >= 0; i-- {
+	for i := s.cups - 1; i >= 0 && s.p.Holds > 0; i-- {
 		cup := st.key[s.at.cups+5*i:]
-		if cup[0] == 0 {
-			slot = i
-		} else if s.p.Holds > 0 && int(cup[0])-1 == op.Product && int8(cup[1]) == a.painter && int32(cup[3])<<8+int32(cup[4]) >= op.Amount {
+		if int(cup[0])-1 == op.Product && int8(cup[1]) == a.painter && cupLeft(cup) >= op.Amount {
+			if int(cup[2])+int(op.Batch) > 255 {
+				s.lost = min(s.lost, st.bound)
+				continue
+			}
 			join := a
 			join.cup = int8(i)
 			s.breaks(st, join, op)
@@ -86,13 +93,40 @@ func (s *search) cupsFor(st *state, a action, op *Op) {
 	}
 	a.fresh = true
 	if op.Batch > 1 || s.p.Holds > 0 && s.shares(st.key, int(a.chain), op) {
-		if slot < 0 {
-			s.cupsExhausted = true
+		slot := s.slot(st)
+		if slot < 0 && op.Batch > 1 {
 			return
 		}
 		a.cup = int8(slot)
 	}
 	s.breaks(st, a, op)
+}
+
+// cupLeft is what is left in a cup, which begins a part of a key.
+func cupLeft(cup []byte) int32 { return int32(cup[3])<<8 + int32(cup[4]) }
+
+// slot finds a free slot for a cup; without one it takes that of the cup with the least left of those that nothing under
+// way comes out of, or -1. What is lost by that is noted.
+func (s *search) slot(st *state) int {
+	slot, taken := s.freeSlot(st.key)
+	if taken {
+		s.lost = min(s.lost, st.bound)
+	}
+	return slot
+}
+
+func (s *search) freeSlot(key []byte) (slot int, taken bool) {
+	slot = -1
+	for i := 0; i < s.cups; i++ {
+		cup := key[s.at.cups+5*i:]
+		if cup[0] == 0 {
+			return i, false
+		}
+		if cup[2] == 0 && (slot < 0 || cupLeft(cup) < cupLeft(key[s.at.cups+5*slot:])) {
+			slot = i
+		}
+	}
+	return slot, true
 }
 
 // shares tells whether another chain may still want what the batch leaves in a new cup.

@@ -4,6 +4,9 @@ package sequence
 func (s *search) useCup(key []byte) {
 	t := &s.step
 	op, c := t.op, int(t.a.chain)
+	if t.a.fresh && t.a.cup >= 0 {
+		s.drop(key, int(t.a.cup))
+	}
 	k := key[s.at.painter+4*int(t.a.painter):]
 	k[0], k[1], k[2], k[3] = byte(op.Product+1), byte(t.a.cup+1), 0, byte(t.a.slot)
 	if op.Product != Clean {
@@ -22,7 +25,7 @@ func (s *search) useCup(key []byte) {
 		cup[0], cup[1], cup[2] = byte(op.Product+1), byte(t.a.painter), byte(op.Batch-1)
 		cup[3], cup[4] = byte(left>>8), byte(left)
 	case op.First:
-		left := int32(cup[3])<<8 + int32(cup[4]) - op.Amount
+		left := cupLeft(cup) - op.Amount
 		cup[2] += byte(op.Batch - 1)
 		cup[3], cup[4] = byte(left>>8), byte(left)
 	default:
@@ -42,7 +45,7 @@ func (s *search) useCup(key []byte) {
 // wanted tells whether a batch that is still to come fits what is left in a cup.
 func (s *search) wanted(key []byte, slot int) bool {
 	cup := key[s.at.cups+5*slot:]
-	return s.fits(key, int(cup[0])-1, int32(cup[3])<<8+int32(cup[4]))
+	return s.fits(key, int(cup[0])-1, cupLeft(cup))
 }
 
 func (s *search) fits(key []byte, product int, left int32) bool {

@@ -46,7 +46,7 @@ func (ps *pass) reset(from *state, width int, limit int64) {
 	}
 	ps.width, ps.limit, ps.history, ps.best, ps.let, ps.done = width, limit, ps.history[:0], -1, huge, false
 	ps.s.commutes, ps.s.frozen, ps.s.isFree = ps.strict, ps.frozen, ps.free
-	ps.s.cupsExhausted = false
+	ps.s.lost = huge
 	ps.at = 0
 	for c := range ps.s.p.Chains {
 		ps.at += int(from.key[c])

@@ -73,7 +73,7 @@ func turn(c, i int) int16 { return int16(c | i<<8) }
 // freeze keeps the chains of a plan in its order, but for those that are free.
 func (v *Solver) freeze(steps []action, free []bool) {
 	s, key := v.s, append([]byte(nil), v.root.key...)
-	v.ps.free, v.ps.strict, v.ps.frozen = free, false, v.ps.frozen[:0]
+	v.free(free)
 	for _, a := range steps {
 		s.step.a = a
 		s.step.joined = append(s.step.joined[:0], int(a.chain))

@@ -116,7 +116,10 @@ func (c *schedule) add(a action) {
 	}
 	at, p := len(c.placed), op.Minutes
 	pl := Placed{Chain: int(a.chain), Op: int(c.key[a.chain]), Painter: int(a.painter), Unit: -1}
-	start := max(s.p.Now, op.Earliest)
+	start := s.p.Now
+	for _, j := range t.joined {
+		start = max(start, s.p.Chains[j].Ops[c.key[j]].Earliest)
+	}
 	if op.Painted {
 		start = max(start, c.painted(&pl, a, op, at))
 	}

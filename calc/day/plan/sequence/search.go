@@ -21,21 +21,22 @@ type search struct {
 	bounds    bounds
 	commutes  bool // the key tells the last step
 
-	step          step
-	made          state
-	child         layout
-	copy          []int32
-	col, row      []int
-	lateFrom      []int
-	options       []action
-	frozen        []int16 // see pass
-	isFree        []bool
-	reached       []int32
-	need          []bool   // of each kind of place, see needed
-	limits        []limits // of each kind of place, and of the painter
-	stretch       int32    // see guess
-	Evaluations   int
-	cupsExhausted bool // a cup was not mixed because too many were open
+	step        step
+	made        state
+	child       layout
+	copy        []int32
+	col, row    []int
+	lateFrom    []int
+	options     []action
+	frozen      []int16 // see pass
+	isFree      []bool
+	reached     []int32
+	need        []bool   // of each kind of place, see needed
+	limits      []limits // of each kind of place, and of the painter
+	stretch     int32    // see guess
+	Evaluations int
+	lost        int64 // the least bound of a state of which a next step was left out
+	narrow      bool  // the facts leave more cups open than there are slots: nothing can be proven
 }
 
 func newSearch(p *Problem) *search {
@@ -73,10 +74,27 @@ func newSearch(p *Problem) *search {
 		s.pot, s.lastOut = append(s.pot, pot), append(s.lastOut, last)
 	}
 	s.cups = min(slots, batches)
+	if len(p.Chains) > manyChains {
+		s.cups = min(s.cups, max(slots/2, 2+underWay(p)))
+	}
 
 	s.at = keysFor(len(p.Chains), p.Painters, s.cups)
 	s.child.make(len(p.Chains))
 	s.limits, s.need = make([]limits, len(p.Places)+1), make([]bool, len(p.Places))
 	s.bounds.prepare(s)
 	return s
+}
+
+// underWay counts the chains that the facts leave amid their operations.
+func underWay(p *Problem) int {
+	n, last := 0, make([]int, len(p.Chains))
+	for _, f := range p.Facts {
+		last[f.Chain] = max(last[f.Chain], f.Op+1)
+	}
+	for c, at := range last {
+		if at > 0 && at < len(p.Chains[c].Ops) {
+			n++
+		}
+	}
+	return n
 }

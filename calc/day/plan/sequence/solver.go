@@ -46,23 +46,15 @@ func (v *Solver) rootBound() {
 	m := *v.root
 	v.s.arrange(&v.s.child, m.key, 0)
 	v.bound = huge
-	if v.s.judge(&m, &v.s.child, huge) {
+	if v.s.judge(&m, &v.s.child, huge) || v.s.narrow {
 		v.bound = m.bound
 	}
 }
 
-// oneByOne tries whole chains one after the other: those under way first, then by promise (0), by earliest start (1) or as
-// they are given.
+// oneByOne tries whole chains one after the other, in the order of list.
 func (v *Solver) oneByOne(by, width int) {
-	var list []int
-	for c := range v.p.Chains {
-		list = append(list, c)
-		for i := len(list) - 1; i > 0 && v.rank(list[i], by) < v.rank(list[i-1], by); i-- {
-			list[i], list[i-1] = list[i-1], list[i]
-		}
-	}
-	v.ps.frozen, v.ps.free, v.ps.strict = v.ps.frozen[:0], make([]bool, len(v.p.Chains)), false
-	for _, c := range list {
+	v.free(nil)
+	for _, c := range v.list(by) {
 		for i := range v.p.Chains[c].Ops {
 			v.ps.frozen = append(v.ps.frozen, turn(c, i))
 		}
@@ -70,6 +62,18 @@ func (v *Solver) oneByOne(by, width int) {
 	v.ps.reset(v.root, width, huge)
 	v.ps.run(1 << 30)
 	v.take()
+}
+
+// list is the chains under way first, then by promise (0), by earliest start (1) or as they are given.
+func (v *Solver) list(by int) []int {
+	var list []int
+	for c := range v.p.Chains {
+		list = append(list, c)
+		for i := len(list) - 1; i > 0 && v.rank(list[i], by) < v.rank(list[i-1], by); i-- {
+			list[i], list[i-1] = list[i-1], list[i]
+		}
+	}
+	return list
 }
 
 func (v *Solver) rank(c, by int) int64 {
@@ -182,8 +186,8 @@ func (v *Solver) finish() bool {
 	if better {
 		v.mend.back(v)
 	}
-	if !v.s.cupsExhausted {
-		v.bound = max(v.bound, min(v.ps.let, v.cost))
+	if !v.s.narrow {
+		v.bound = max(v.bound, min(v.ps.let, v.s.lost, v.cost))
 	}
 	v.full = v.width >= widest && len(v.p.Chains) <= 2
 	return better

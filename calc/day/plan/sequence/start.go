@@ -81,16 +81,14 @@ func (s *search) cupOf(key []byte, f *Fact, op *Op, e *ends) {
 		a.cup = int8(slot)
 		return
 	}
-	free := -1
 	for i := range e.cup {
-		switch {
-		case key[s.at.cups+5*i] == 0:
-			free = i
-		case f.Cup > 0 && e.cup[i] == f.Cup:
+		if key[s.at.cups+5*i] > 0 && f.Cup > 0 && e.cup[i] == f.Cup {
 			a.cup = int8(i)
 			return
 		}
 	}
+	free, taken := s.freeSlot(key)
+	s.narrow = s.narrow || taken
 	if free >= 0 {
 		a.cup, a.fresh, e.cup[free], e.mixed[free] = int8(free), true, f.Cup, f.Mixed
 	}

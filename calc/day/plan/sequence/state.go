@@ -3,8 +3,11 @@ package sequence
 // neg is the length of a path that is not there. Sums of a few of them stay above the least int32.
 const neg = -1 << 28
 
-// slots is how many cups can be open at once.
-const slots = 12
+// slots is how many cups can be open at once; half of them in a problem of many chains.
+const (
+	slots      = 12
+	manyChains = 8
+)
 
 // state is what a partial plan leaves for later operations to build on.
 type state struct {

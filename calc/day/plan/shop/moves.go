@@ -148,8 +148,7 @@ func (t *tabu) isForbidden(m move) bool {
 // forbid keeps the orders that a move gives up from coming back for a while.
 func (t *tabu) forbid(m move) {
 	n := int32(len(t.g.minutes))
-	length := 10 + len(t.g.minutes)/len(t.g.onMachine)/2
-	until := t.step + int32(length+t.rand.below(length/2+1))
+	until := t.step + int32(8+t.rand.below(5))
 	for x := m.u; ; x = t.next[x] {
 		if m.forward && x != m.u {
 			t.forbidden[m.u*n+x] = until

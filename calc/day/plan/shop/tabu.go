@@ -15,7 +15,11 @@ type tabu struct {
 	bestStart  []int32
 	bestNext   []int32
 	step       int32
-	stale      int // moves without a better plan since the last restart
+	stale      int   // moves without a better plan since the last restart
+	round      int32 // the best since the last restart, and its order
+	roundNext  []int32
+	pool       []elite
+	idle       int // starts that left the pool as it was
 
 	degree       []int8
 	path, block  []int32
@@ -23,8 +27,8 @@ type tabu struct {
 	newHead, nrT []int32
 }
 
-// patience is after how many moves without a better plan it starts again from the best.
-const patience = 6000
+// patience is after how many moves that bring nothing it starts again elsewhere.
+const patience = 4000
 
 // move takes operation u to just after v, or v to just before u.
 type move struct {
@@ -42,7 +46,8 @@ func newTabu(g *graph, seed uint64) *tabu {
 	t.bestStart, t.bestNext = make([]int32, n), make([]int32, n)
 	t.dispatch()
 	t.evaluate()
-	t.best = t.span
+	t.best, t.round = t.span, 1<<30
+	t.roundNext = make([]int32, n)
 	t.note()
 	return t
 }
@@ -70,28 +75,16 @@ func (t *tabu) run(moves int) bool {
 		t.apply(m)
 		t.evaluate()
 		t.stale++
+		if t.span < t.round {
+			t.round, t.stale = t.span, 0
+			copy(t.roundNext, t.next)
+		}
 		if t.span < t.best {
-			t.best, t.stale, found = t.span, 0, true
+			t.best, found = t.span, true
 			t.note()
 		}
 	}
 	return found
-}
-
-// restart goes back to the best plan and shakes it.
-func (t *tabu) restart() {
-	t.stale = 0
-	t.set(t.bestNext)
-	t.evaluate()
-	for k := 8 + t.rand.below(20); k > 0; k-- {
-		t.critical()
-		all := t.swaps()
-		if len(all) == 0 {
-			return
-		}
-		t.apply(all[t.rand.below(len(all))])
-		t.evaluate()
-	}
 }
 
 // critical walks one longest path, at random where there are several.
