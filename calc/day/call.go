@@ -65,28 +65,28 @@ func (d *day) callBreak(b *plan.Break) {
 	if b.Painter > 0 {
 		who = d.called(column{painters, b.Painter})
 	}
-	d.list(&call, cell{text: show(b.From)}, cell{text: show(b.To)}, cell{text: who}, cell{text: d.voiced("Break")}, cell{text: d.voiced("Flash-off and bakes go on")}, cell{})
+	d.list(&call, extra{}, show(b.From), show(b.To), who, d.voiced("Break"), d.voiced("Flash-off and bakes go on"), "")
 }
 
 func (d *day) callStep(s *plan.Step) {
-	var who, note, latest cell
+	who, note, latest := "", "", ""
 	if s.Painter > 0 {
-		who.text = d.called(column{painters, s.Painter})
+		who = d.called(column{painters, s.Painter})
 	}
 	if s.Latest >= 0 {
-		latest.text = show(s.Latest)
+		latest = show(s.Latest)
 	}
-	what := cell{text: d.doing(s), of: of(stepRef(s))}
+	x := extra{of: of(stepRef(s))}
 	switch s.Kind {
 	case plan.Mix:
-		d.noteMix(s, &what, &note)
+		note = d.noteMix(s, &x)
 	case plan.Spray:
-		d.noteSpray(s, &what, &note)
+		note = d.noteSpray(s, &x)
 	case plan.Heat:
-		what.timer = timer(d.jobs[s.Job].Entry, calc.Bake, d.jobs[s.Job].name, 0, s.End-s.Start)
-		note.text = d.Voiced(with(say("{t}, heating up included"), s.End-s.Start, "t"))
+		x.timer = timer(d.jobs[s.Job].Entry, calc.Bake, d.jobs[s.Job].name, 0, s.End-s.Start)
+		note = d.Voiced(with(say("{t}, heating up included"), s.End-s.Start, "t"))
 	}
-	d.list(&call, cell{text: show(s.Start)}, cell{text: show(s.End)}, who, what, note, latest)
+	d.list(&call, x, show(s.Start), show(s.End), who, d.doing(s), note, latest)
 }
 
 // timer makes a timer that runs from the moment it is started: when the step is really done. 0 stands for no mark.
@@ -140,24 +140,26 @@ func (d *day) doing(s *plan.Step) string {
 }
 
 // noteMix says by when a cup has to be used up, and for whom it is.
-func (d *day) noteMix(s *plan.Step, what, note *cell) {
+func (d *day) noteMix(s *plan.Step, x *extra) string {
 	c := &d.plan.Cups[s.Cup-1]
 	life, jobs := d.model.Products[c.Product].PotLife, d.jobsOf(c)
-	if note.text = d.voiced("For {jobs}", "jobs", jobs); life > 0 {
-		note.text = d.voiced("Use by {t}; for {jobs}", "t", show(c.UseBy), "jobs", jobs)
-		name := d.voiced("Cup {n}: {product}", "n", strconv.Itoa(s.Cup), "product", d.paints[c.Product].name)
-		what.timer = timer(d.paints[c.Product].Entry, calc.PotLife, name, 0, life)
+	if life == 0 {
+		return d.voiced("For {jobs}", "jobs", jobs)
 	}
+	name := d.voiced("Cup {n}: {product}", "n", strconv.Itoa(s.Cup), "product", d.paints[c.Product].name)
+	x.timer = timer(d.paints[c.Product].Entry, calc.PotLife, name, 0, life)
+	return d.voiced("Use by {t}; for {jobs}", "t", show(c.UseBy), "jobs", jobs)
 }
 
 // noteSpray says until when a coat flashes off and when the next must be on. The flash-off is timed from the step, the
 // latest recoat from the note.
-func (d *day) noteSpray(s *plan.Step, what, note *cell) {
+func (d *day) noteSpray(s *plan.Step, x *extra) string {
 	job, r := &d.model.Jobs[s.Job], stepRef(s)
 	c, row, name := &job.Coats[s.Coat], d.roundOf(r), d.step(r)
-	what.timer = timer(row.Entry, calc.FlashOff, name, c.Flash, 0)
-	if note.text = d.voiced("Flash-off until {t}", "t", show(s.End+c.Flash)); c.Latest > 0 && (s.Coat+1 < len(job.Coats) || job.Bake.Minutes > 0) {
-		note.text = d.voiced("Flash-off until {t}; go on by {by}", "t", show(s.End+c.Flash), "by", show(s.End+c.Latest))
-		note.timer = timer(row.Entry, calc.Recoat, name, 0, c.Latest)
+	x.timer = timer(row.Entry, calc.FlashOff, name, c.Flash, 0)
+	if c.Latest == 0 || s.Coat+1 == len(job.Coats) && job.Bake.Minutes == 0 {
+		return d.voiced("Flash-off until {t}", "t", show(s.End+c.Flash))
 	}
+	x.notesTimer = timer(row.Entry, calc.Recoat, name, 0, c.Latest)
+	return d.voiced("Flash-off until {t}; go on by {by}", "t", show(s.End+c.Flash), "by", show(s.End+c.Latest))
 }

@@ -73,7 +73,7 @@ func (s *session) work(w *calc.Working) *day {
 	if x := given(w.Entry, &field.Tried); x.Given() {
 		tries = int(x.V)
 	}
-	solver, faults, n := s.solve(&d.model, tries)
+	solver, faults, n := s.solve(w.Form(), &d.model, tries)
 	d.soonest = make([]int, len(d.jobs))
 	d.faults(faults, solver != nil)
 	if solver == nil {

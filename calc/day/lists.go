@@ -13,13 +13,12 @@ import (
 // jobList tells when each job is done.
 func (d *day) jobList() {
 	for j, x := range d.jobs {
-		end := d.plan.Jobs[j]
-		due, late := cell{}, cell{}
+		end, due := d.plan.Jobs[j], ""
+		var late extra
 		if t := d.model.Jobs[j].Promised; t > 0 {
-			n := calc.N(float64(end.Late), unit.Minute)
-			due.text, late.num = show(t), &n
+			due, late.num = show(t), calc.N(float64(end.Late), unit.Minute)
 		}
-		d.list(&jobsDone, cell{text: x.name}, cell{text: words(x.Entry, &field.JobParts)}, cell{text: show(end.Done)}, due, late)
+		d.list(&jobsDone, late, x.name, words(x.Entry, &field.JobParts), show(end.Done), due)
 	}
 }
 
@@ -31,19 +30,19 @@ func (d *day) cupList() {
 		if c.Done {
 			continue
 		}
-		use, volume, why := cell{}, cell{}, d.voiced("Its own cup")
+		use, why := "", d.voiced("Its own cup")
+		var volume extra
 		if c.UseBy >= 0 {
-			use.text = show(c.UseBy)
+			use = show(c.UseBy)
 		}
 		if c.Jobs > 1 {
 			why = d.Voiced(with(say("Shared by {n} jobs, which saves {t} of mixing and walking", "n", strconv.Itoa(c.Jobs)), c.Saves, "t"))
 		}
 		if c.Amount > 0 {
 			v := calc.N(float64(c.Amount), unit.Millilitre).Called("Sprayed from this cup")
-			v = d.Step("Mix in this cup", "V = V_s + H", unit.Millilitre, source.Definition, v.V+lost.V, v, lost)
-			volume.num = &v
+			volume.num = d.Step("Mix in this cup", "V = V_s + H", unit.Millilitre, source.Definition, v.V+lost.V, v, lost)
 		}
-		d.list(&cupsMixed, cell{text: d.cupName(i + 1)}, cell{text: d.paints[c.Product].name}, volume, cell{text: show(c.Mixed)}, use, cell{text: d.jobsOf(c)}, cell{text: why})
+		d.list(&cupsMixed, volume, d.cupName(i+1), d.paints[c.Product].name, show(c.Mixed), use, d.jobsOf(c), why)
 	}
 }
 
@@ -79,7 +78,7 @@ func (d *day) lanes() {
 		}
 		for i := range d.model.Breaks {
 			if b := &d.model.Breaks[i]; c.takes(b) {
-				d.list(&byLane, cell{text: name}, cell{text: show(b.From)}, cell{text: show(b.To)}, cell{text: d.voiced("Break")})
+				d.list(&byLane, extra{}, name, show(b.From), show(b.To), d.voiced("Break"))
 			}
 		}
 	}
@@ -93,7 +92,7 @@ func (d *day) lanes() {
 }
 
 func (d *day) lane(out *calc.Output, name string, s *plan.Step) {
-	d.list(out, cell{text: name}, cell{text: show(s.Start)}, cell{text: show(s.End)}, cell{text: d.doing(s), of: of(stepRef(s))})
+	d.list(out, extra{of: of(stepRef(s))}, name, show(s.Start), show(s.End), d.doing(s))
 }
 
 // own reports whether a step happens to the parts.

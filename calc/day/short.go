@@ -59,30 +59,35 @@ func with(t calc.Text, minutes int, name string) calc.Text {
 //go:noinline
 func mins(n int, name string) calc.Arg { return calc.N(float64(n), unit.Minute).To(0, name) }
 
-// A cell is one place in a list: words, or a number.
-type cell struct {
-	text  string // blank where there is nothing
-	num   *calc.Num
-	of    string
-	timer *calc.Timer
+// extra is what a row of a list has besides words: the number for the column that takes one, the step that the row is
+// about, and what may be timed from it and from its note.
+type extra struct {
+	num               calc.Num
+	of                string
+	timer, notesTimer *calc.Timer
 }
 
-// list adds a row to a list.
+// list adds a row to a list, its words in the order of the columns.
 //
 //go:noinline
-func (d *day) list(out *calc.Output, cells ...cell) {
-	row := make([]calc.Cell, len(cells))
-	for i := range cells {
-		c := &cells[i]
-		switch {
-		case c.num != nil:
-			row[i] = calc.Of(*c.num)
-		case c.text == "":
+func (d *day) list(out *calc.Output, x extra, words ...string) {
+	row := make([]calc.Cell, len(out.Columns))
+	for i := range row {
+		switch col := &out.Columns[i]; {
+		case col.Unit != 0:
+			row[i] = calc.Of(x.num)
+			continue
+		case words[0] == "":
 			row[i] = calc.Of(calc.Num{})
 		default:
-			row[i] = calc.Told(say("{text}", "text", c.text))
+			row[i] = calc.Told(say("{text}", "text", words[0]))
 		}
-		row[i] = row[i].About(c.of).Timed(c.timer)
+		switch words = words[1:]; out.Columns[i].Key {
+		case what.Key:
+			row[i] = row[i].About(x.of).Timed(x.timer)
+		case mind.Key:
+			row[i] = row[i].Timed(x.notesTimer)
+		}
 	}
 	d.List(*out, row...)
 }
