@@ -168,15 +168,19 @@ func (c *changing) isDone(r plan.Ref) bool {
 	}
 	s := c.planned(r)
 	long := s.End - s.Start
-	if typed := words(c.Entry, &field.ToTime); typed != "" {
-		s.Start = c.day.before(typed)
+	began, ended := words(c.Entry, &field.ToTime), words(c.Entry, &field.EndTime)
+	if began != "" {
+		s.Start = c.day.before(began)
 		s.End = s.Start + long
 	}
-	if typed := words(c.Entry, &field.EndTime); typed != "" {
-		if s.End = c.day.before(typed); s.End < s.Start {
-			reject(c.Entry, &field.EndTime, "comes before it started, {t}", "Check both times", args("t", show(s.Start))...)
-			return false
+	if ended != "" {
+		if s.End = c.day.before(ended); began == "" && s.End < s.Start {
+			s.Start = max(s.End-long, c.freeFrom(s))
 		}
+	}
+	if s.End < s.Start {
+		reject(c.Entry, &field.EndTime, "comes before it started, {t}", "Check both times", args("t", show(s.Start))...)
+		return false
 	}
 	if painter := down(c.Entry, &field.ByPainter); painter > 0 && s.Painter > 0 {
 		s.Painter = painter
@@ -184,6 +188,19 @@ func (c *changing) isDone(r plan.Ref) bool {
 	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
 	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
 	return true
+}
+
+// freeFrom is when a step that ended sooner than it was planned to begin can have begun: after what its painter, and its
+// parts, had before.
+func (c *changing) freeFrom(s *plan.Step) int {
+	t := c.day.start
+	for i := range c.day.plan.Steps {
+		x := &c.day.plan.Steps[i]
+		if x != s && x.Kind == stepRef(x).Kind && x.End <= s.End && (x.Painter > 0 && x.Painter == s.Painter || x.Job == s.Job) {
+			t = max(t, x.End)
+		}
+	}
+	return t
 }
 
 // now has what begins before a time of day count as done as it was planned, and the rest planned again.

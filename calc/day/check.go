@@ -14,6 +14,7 @@ func (d *day) check() {
 	for p := range d.paints {
 		d.checkPotLife(p)
 	}
+	all := 0
 	for j, x := range d.jobs {
 		m := &d.model.Jobs[j]
 		if len(m.Coats) == 0 && m.Prep.Minutes == 0 && (m.Bake.Minutes == 0 || !m.Bake.InOven) {
@@ -25,11 +26,18 @@ func (d *day) check() {
 		for _, r := range x.rounds {
 			d.checkRound(r, m)
 		}
+		all += len(m.Coats)
+	}
+	if all > mostInAll {
+		reject(d.Entry, &coats, "come to {n} in all; a plan holds {most}", "Split the day in two", args("n", strconv.Itoa(all), "most", strconv.Itoa(mostInAll))...)
 	}
 }
 
-// mostCoats is how many coats one job may have.
-const mostCoats = 90
+// How many coats one job may have, and all together.
+const (
+	mostCoats = 90
+	mostInAll = 1500
+)
 
 func (d *day) checkRound(r *round, m *plan.Job) {
 	flash := 0

@@ -22,7 +22,7 @@ func (s *session) day() *calc.Calculator {
 		ID:       "day",
 		Title:    "The booth day",
 		Question: "Which job when, when do I mix and rinse, and when is each done?",
-		Range: "Up to 60 jobs, 8 painters and 8 booths, in whole minutes. Never broken: flash-off, latest recoat, pot life, breaks, and one thing at a time. " +
+		Range: "Up to 120 jobs, 8 painters and 8 booths, in whole minutes. Never broken: flash-off, latest recoat, pot life, breaks, and one thing at a time. " +
 			"What cannot be met is named with the least change that would do.",
 		Inputs:     inputs(),
 		Outputs:    outputs(),

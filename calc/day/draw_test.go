@@ -70,7 +70,7 @@ func count(p calc.Picture, look string) int {
 
 // A place in the picture means the same time while the plan gets better, and what is dragged there lands there.
 func TestABarStandsWhereItsTimeIs(t *testing.T) {
-	form := changedTo(demo(t), "tried=40000")
+	form := demo(t)
 	d, r := run(form)
 	for _, s := range r.Pictures[0].Shapes {
 		if s.Kind != calc.Bar || s.Look != "spray" {

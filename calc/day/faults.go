@@ -121,5 +121,9 @@ func (d *day) none(f *plan.Fault) {
 		reject(d.jobs[f.Job].Entry, &field.JobName, "cannot be done as it stands", "Give it more time: looser recoat times, a later hold, or fewer coats")
 		return
 	}
+	if f.Unknown {
+		reject(d.Entry, &field.Clock, "gives no plan that could be found for these jobs together", "Take a job out, or loosen what holds them; there may be a plan all the same")
+		return
+	}
 	reject(d.Entry, &field.Clock, "leaves no plan for these jobs together", "Take a job out, or loosen what holds them")
 }

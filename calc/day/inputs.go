@@ -18,8 +18,8 @@ const (
 // The tables, without their columns: what Work needs to find their rows.
 var (
 	paints = calc.Input{Key: "paint", Place: placeProducts, Label: "Products", Help: "One row for each colour or other product", RowName: "product", Most: 60}
-	jobs   = calc.Input{Key: "job", Place: placeJobs, Label: "Jobs", Help: "One row for parts that go through the day together", RowName: "job", Most: 60}
-	coats  = calc.Input{Key: "coat", Place: placeCoats, Label: "Coats", Help: "One row for each product of each job, in the order you spray them", RowName: "round of coats", Most: 300}
+	jobs   = calc.Input{Key: "job", Place: placeJobs, Label: "Jobs", Help: "One row for parts that go through the day together", RowName: "job", Most: 120}
+	coats  = calc.Input{Key: "coat", Place: placeCoats, Label: "Coats", Help: "One row for each product of each job, in the order you spray them", RowName: "round of coats", Most: 600}
 	breaks = calc.Input{Key: "break", Place: placeBreaks, Label: "Breaks", Help: "When a painter does no work", RowName: "break", Most: 40, Optional: true}
 	done   = calc.Input{Key: "done", Place: placeSoFar, Label: "Done", Help: "What is done or under way", RowName: "step that is done", Most: 600, Optional: true}
 	pins   = calc.Input{Key: "pin", Place: placeSoFar, Label: "Held", Help: "Steps that keep their time, painter or place, whatever else moves", RowName: "step that is held", Most: 100, Optional: true}

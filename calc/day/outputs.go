@@ -7,26 +7,27 @@ import (
 
 // The places of the answer.
 const (
-	answerPlan  = "The plan"
-	answerCall  = "Call sheet"
-	answerJobs  = "Jobs"
-	answerCups  = "Cups"
-	answerWhere = "Who and where"
+	answerPlan    = "The plan"
+	answerCall    = "Call sheet"
+	answerJobs    = "Jobs"
+	answerCups    = "Cups"
+	answerWhere   = "Who and where"
+	answerNumbers = "In numbers"
 )
 
 var (
 	doneAt    = calc.Output{Key: "done_at", Place: answerPlan, Label: "Done", Words: true, Main: true, Optional: true}
 	kept      = calc.Output{Key: "promises", Place: answerPlan, Label: "Promises kept", Words: true, Main: true, Optional: true}
 	howGood   = calc.Output{Key: "how_good", Place: answerPlan, Label: "How good this plan is", Words: true, Optional: true}
-	lateAll   = calc.Output{Key: "late_all", Place: answerPlan, Label: "Late in all", Unit: unit.Minute, Optional: true}
-	takes     = calc.Output{Key: "takes", Place: answerPlan, Label: "From the start to the last job done", Unit: unit.Minute, Optional: true}
-	atLeast   = calc.Output{Key: "at_least", Place: answerPlan, Label: "No plan takes less than", Unit: unit.Minute, Optional: true}
-	rinses    = calc.Output{Key: "rinses", Place: answerPlan, Label: "Rinses", Unit: unit.One, Optional: true}
-	rinsing   = calc.Output{Key: "rinsing", Place: answerPlan, Label: "Minutes of rinsing", Unit: unit.Minute, Optional: true}
-	trips     = calc.Output{Key: "trips", Place: answerPlan, Label: "Walks into a booth", Unit: unit.One, Optional: true}
-	cupsAll   = calc.Output{Key: "cups_all", Place: answerPlan, Label: "Cups to mix", Unit: unit.One, Optional: true}
-	mixAll    = calc.Output{Key: "to_mix_all", Place: answerPlan, Label: "Mix in all", Unit: unit.Litre, Decimals: 2, Optional: true}
-	leftAll   = calc.Output{Key: "left_over_all", Place: answerPlan, Label: "Left in cups and guns", Unit: unit.Litre, Decimals: 2, Optional: true}
+	lateAll   = calc.Output{Key: "late_all", Place: answerNumbers, Label: "Late in all", Unit: unit.Minute, Optional: true}
+	takes     = calc.Output{Key: "takes", Place: answerNumbers, Label: "From the start to the last job done", Unit: unit.Minute, Optional: true}
+	atLeast   = calc.Output{Key: "at_least", Place: answerNumbers, Label: "No plan takes less than", Unit: unit.Minute, Optional: true}
+	rinses    = calc.Output{Key: "rinses", Place: answerNumbers, Label: "Rinses", Unit: unit.One, Optional: true}
+	rinsing   = calc.Output{Key: "rinsing", Place: answerNumbers, Label: "Minutes of rinsing", Unit: unit.Minute, Optional: true}
+	trips     = calc.Output{Key: "trips", Place: answerNumbers, Label: "Walks into a booth", Unit: unit.One, Optional: true}
+	cupsAll   = calc.Output{Key: "cups_all", Place: answerNumbers, Label: "Cups to mix", Unit: unit.One, Optional: true}
+	mixAll    = calc.Output{Key: "to_mix_all", Place: answerNumbers, Label: "Mix in all", Unit: unit.Litre, Decimals: 2, Optional: true}
+	leftAll   = calc.Output{Key: "left_over_all", Place: answerNumbers, Label: "Left in cups and guns", Unit: unit.Litre, Decimals: 2, Optional: true}
 	triedNow  = calc.Output{Key: "tried_now", Place: answerPlan, Label: "Steps tried", Unit: unit.One, Optional: true}
 	triedNext = calc.Output{Key: "tried_next", Place: answerPlan, Label: "Worth trying next, in steps", Unit: unit.One, Optional: true}
 
@@ -60,8 +61,8 @@ var (
 )
 
 var dayOutputs = []*calc.Output{
-	&doneAt, &kept, &howGood, &lateAll, &takes, &atLeast, &rinses, &rinsing, &trips, &cupsAll, &mixAll, &leftAll, &triedNow, &triedNext,
-	&call, &jobsDone, &byJob, &cupsMixed, &byLane,
+	&doneAt, &kept, &howGood, &triedNow, &triedNext, &call, &jobsDone, &byJob, &cupsMixed,
+	&lateAll, &takes, &atLeast, &rinses, &rinsing, &trips, &cupsAll, &mixAll, &leftAll, &byLane,
 }
 
 func outputs() []calc.Output {
