@@ -23,64 +23,68 @@ func simple() *plan.Day {
 	}
 }
 
+func coat(i int) plan.Ref { return plan.Ref{Kind: plan.Spray, Coat: i} }
+
+// bad are changes of the simple day that leave it without a plan, or a promise without hope.
+var bad = map[string]struct {
+	change func(d *plan.Day)
+	want   plan.Fault
+}{
+	"flash longer than latest recoat": {
+		func(d *plan.Day) { d.Jobs[0].Coats[0].Latest = 8 },
+		plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 8, Needs: 10},
+	},
+	"pot life shorter than mixing, walking and spraying": {
+		func(d *plan.Day) { d.Products[0].PotLife = 17 },
+		plan.Fault{Rule: plan.PotLife, Ref: coat(0), Has: 17, Needs: 18},
+	},
+	"a coat larger than a cup": {
+		func(d *plan.Day) { d.CupHolds = 150 },
+		plan.Fault{Rule: plan.CupSize, Ref: coat(0), Has: 150, Needs: 200},
+	},
+	"promised before it can be done": {
+		func(d *plan.Day) { d.Jobs[0].Ready, d.Jobs[0].Promised = 100, 90 },
+		plan.Fault{Rule: plan.PromisedTooSoon, Product: -1, Has: 90, Needs: 175, Soft: true},
+	},
+	"no such product": {
+		func(d *plan.Day) { d.Jobs[0].Coats[1].Product = 3 },
+		plan.Fault{Rule: plan.BadNumber, Ref: coat(1), Product: -1, Field: "Product", Has: 3, Needs: 0},
+	},
+	// A new cup takes 2 of rinsing, 5 of mixing and 3 of walking.
+	"no time for a new cup before the latest recoat": {
+		func(d *plan.Day) {
+			d.Jobs[0].Coats[0].Flash, d.Jobs[0].Coats[0].Latest, d.Jobs[0].Coats[1].NewCup = 5, 8, true
+		},
+		plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 8, Needs: 10},
+	},
+	"recoat limit over at this hour": {
+		func(d *plan.Day) {
+			d.Now, d.Products[0].PotLife = 100, 0
+			d.Done = []plan.Done{{Ref: coat(0), Start: 50, End: 60, Mixed: 42}}
+		},
+		plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 30, Needs: 40},
+	},
+	"recoat limit and pot life over at this hour": {
+		func(d *plan.Day) {
+			d.Now = 100
+			d.Done = []plan.Done{{Ref: coat(0), Start: 50, End: 60, Mixed: 42}}
+		},
+		plan.Fault{Rule: plan.PotLife, Ref: coat(0), Has: 60, Needs: 68, AllOf: true},
+	},
+	"pin before now": {
+		func(d *plan.Day) { d.Now, d.Pins = 30, []plan.Pin{{Ref: coat(0), Start: 20}} },
+		plan.Fault{Rule: plan.PinPast, Ref: coat(0), Product: -1, Has: 20, Needs: 30},
+	},
+	// The bake can start at 8+10+10+10+15 = 53 at the soonest.
+	"pin too soon": {
+		func(d *plan.Day) { d.Pins = []plan.Pin{{Ref: plan.Ref{Kind: plan.Heat}, Start: 50}} },
+		plan.Fault{Rule: plan.PinTime, Ref: plan.Ref{Kind: plan.Heat}, Product: -1, Has: 50, Needs: 53},
+	},
+}
+
 // Bad rows are named with what would do.
 func TestFaults(t *testing.T) {
-	coat := func(i int) plan.Ref { return plan.Ref{Kind: plan.Spray, Coat: i} }
-	for name, c := range map[string]struct {
-		change func(d *plan.Day)
-		want   plan.Fault
-	}{
-		"flash longer than latest recoat": {
-			func(d *plan.Day) { d.Jobs[0].Coats[0].Latest = 8 },
-			plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 8, Needs: 10},
-		},
-		"pot life shorter than mixing, walking and spraying": {
-			func(d *plan.Day) { d.Products[0].PotLife = 17 },
-			plan.Fault{Rule: plan.PotLife, Ref: coat(0), Has: 17, Needs: 18},
-		},
-		"a coat larger than a cup": {
-			func(d *plan.Day) { d.CupHolds = 150 },
-			plan.Fault{Rule: plan.CupSize, Ref: coat(0), Has: 150, Needs: 200},
-		},
-		"promised before it can be done": {
-			func(d *plan.Day) { d.Jobs[0].Ready, d.Jobs[0].Promised = 100, 90 },
-			plan.Fault{Rule: plan.PromisedTooSoon, Product: -1, Has: 90, Needs: 175, Soft: true},
-		},
-		"no such product": {
-			func(d *plan.Day) { d.Jobs[0].Coats[1].Product = 3 },
-			plan.Fault{Rule: plan.BadNumber, Ref: coat(1), Product: -1, Field: "Product", Has: 3, Needs: 0},
-		},
-		// A new cup takes 2 of rinsing, 5 of mixing and 3 of walking.
-		"no time for a new cup before the latest recoat": {
-			func(d *plan.Day) {
-				d.Jobs[0].Coats[0].Flash, d.Jobs[0].Coats[0].Latest, d.Jobs[0].Coats[1].NewCup = 5, 8, true
-			},
-			plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 8, Needs: 10},
-		},
-		"recoat limit over at this hour": {
-			func(d *plan.Day) {
-				d.Now, d.Products[0].PotLife = 100, 0
-				d.Done = []plan.Done{{Ref: coat(0), Start: 50, End: 60, Mixed: 42}}
-			},
-			plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 30, Needs: 40},
-		},
-		"recoat limit and pot life over at this hour": {
-			func(d *plan.Day) {
-				d.Now = 100
-				d.Done = []plan.Done{{Ref: coat(0), Start: 50, End: 60, Mixed: 42}}
-			},
-			plan.Fault{Rule: plan.PotLife, Ref: coat(0), Has: 60, Needs: 68, AllOf: true},
-		},
-		"pin before now": {
-			func(d *plan.Day) { d.Now, d.Pins = 30, []plan.Pin{{Ref: coat(0), Start: 20}} },
-			plan.Fault{Rule: plan.PinPast, Ref: coat(0), Product: -1, Has: 20, Needs: 30},
-		},
-		// The bake can start at 8+10+10+10+15 = 53 at the soonest.
-		"pin too soon": {
-			func(d *plan.Day) { d.Pins = []plan.Pin{{Ref: plan.Ref{Kind: plan.Heat}, Start: 50}} },
-			plan.Fault{Rule: plan.PinTime, Ref: plan.Ref{Kind: plan.Heat}, Product: -1, Has: 50, Needs: 53},
-		},
-	} {
+	for name, c := range bad {
 		d := simple()
 		c.change(d)
 		_, faults := plan.New(d, 1)

@@ -162,3 +162,49 @@ func (l *lister) drying(i, j, booth int) bool {
 	}
 	return true
 }
+
+// steps of a job in order: prep, coats, bake.
+func (l *lister) step(j, i int) (plan.Kind, int) {
+	job := &l.d.Jobs[j]
+	if job.Prep.Minutes > 0 {
+		if i == 0 {
+			return plan.PrepStep, 0
+		}
+		i--
+	}
+	if i < len(job.Coats) {
+		return plan.Spray, i
+	}
+	return plan.Heat, 0
+}
+
+func (l *lister) length(j int) int {
+	n := len(l.d.Jobs[j].Coats)
+	if l.d.Jobs[j].Prep.Minutes > 0 {
+		n++
+	}
+	if l.d.Jobs[j].Bake.Minutes > 0 {
+		n++
+	}
+	return n
+}
+
+// steps are those of all jobs.
+func (l *lister) steps() int {
+	n := 0
+	for j := range l.d.Jobs {
+		n += l.length(j)
+	}
+	return n
+}
+
+func (l *lister) minutes(e *event) int {
+	job := &l.d.Jobs[e.jobs[0]]
+	switch e.kind {
+	case plan.PrepStep:
+		return job.Prep.Minutes
+	case plan.Spray:
+		return job.Coats[e.coat].Spray
+	}
+	return job.Bake.Minutes
+}

@@ -57,16 +57,18 @@ func (s *search) judge(m *state, l *layout, limit int64) bool {
 		return false
 	}
 	r := s.left(m, l)
+	mixes, mixing := s.toMix(m.key)
+	r.cost += mixes
 	r.finish = max(r.finish, s.placesFinish(m, l, r.bakes))
 	weigh := func(late int64, finish int32) int64 { return r.cost + late + int64(finish)*s.p.Weigh.Finish }
 	if r.work == 0 {
 		m.bound = weigh(r.late, r.finish)
 		return m.bound < limit
 	}
-	free, more, rinses := s.painterFree(m, r.colours)
+	more, rinses := s.rinsing(m, r.colours)
+	more += mixing
 	r.cost += int64(rinses) * s.p.Weigh.Rinse
-	painters := int32(s.p.Painters)
-	r.finish = max(r.finish, s.across(free, (r.work+more+painters-1)/painters)+r.tail)
+	r.finish = max(r.finish, s.painted(m, r.work+more)+r.tail)
 	if m.bound = weigh(r.late, r.finish); m.bound >= limit {
 		return false
 	}
@@ -80,15 +82,10 @@ func (s *search) judge(m *state, l *layout, limit int64) bool {
 	return m.bound < limit
 }
 
-// painterFree is when painters are free, on average and rounded down; the least minutes of rinsing that the products to
-// come need, and in how many rinses.
-func (s *search) painterFree(m *state, colours uint64) (free, more int32, rinses int) {
-	for u := 0; u < s.p.Painters; u++ {
-		free += m.d[1+u]
-	}
-	free /= int32(s.p.Painters)
+// rinsing is the least minutes of rinsing that the products to come need, and in how many rinses.
+func (s *search) rinsing(m *state, colours uint64) (more int32, rinses int) {
 	if !s.bounds.rinses {
-		return free, 0, 0
+		return 0, 0
 	}
 	gun := int(m.key[s.at.painter]) - 1
 	if gun >= 0 {
@@ -107,31 +104,62 @@ func (s *search) painterFree(m *state, colours uint64) (free, more int32, rinses
 		more -= longest
 		rinses--
 	}
-	return free, more, rinses
+	return more, rinses
 }
 
-// across is when a single painter has worked for some minutes from a time on, breaks taken.
-func (s *search) across(from, minutes int32) int32 {
-	end := from + minutes
-	if s.p.Breaks == nil || s.p.Painters > 1 {
-		return end
+// painted is when the painters have together worked some minutes, breaks taken, at the soonest.
+func (s *search) painted(m *state, minutes int32) int32 {
+	free := s.freeFrom[:0]
+	for u := 0; u < s.p.Painters; u++ {
+		free = append(free, m.d[1+u])
 	}
-	for _, b := range s.p.Breaks[0] {
-		if b.To > from && b.From < end {
-			end += b.To - max(b.From, from)
+	end := served(free, minutes)
+	for s.p.Breaks != nil {
+		worked := int32(0)
+		for u, from := range m.d[1 : 1+s.p.Painters] {
+			worked += max(0, end-from)
+			for _, b := range s.p.Breaks[u] {
+				worked -= max(0, min(end, b.To)-max(from, b.From))
+			}
 		}
+		if worked >= minutes {
+			break
+		}
+		end += (minutes - worked + int32(s.p.Painters) - 1) / int32(s.p.Painters)
 	}
 	return end
+}
+
+// served is when units, each of them free from a time on, have together worked some minutes. It sorts the times.
+func served(free []int32, minutes int32) int32 {
+	sum := minutes
+	for n := range free {
+		for i := n; i+1 < len(free); i++ { // the soonest that is left
+			if free[i+1] < free[n] {
+				free[i+1], free[n] = free[n], free[i+1]
+			}
+		}
+		sum += free[n]
+		if end := (sum + int32(n)) / int32(n+1); n+1 == len(free) || end <= least(free[n+1:]) {
+			return end
+		}
+	}
+	return minutes
+}
+
+func least(all []int32) int32 {
+	n := all[0]
+	for _, x := range all[1:] {
+		n = min(n, x)
+	}
+	return n
 }
 
 // placesFinish bounds the end by what each kind of place has still to take.
 func (s *search) placesFinish(m *state, l *layout, loads uint64) int32 {
 	b, finish := &s.bounds, int32(0)
 	for k, units := range s.p.Places {
-		var free, work, tail int32 = 0, 0, Never
-		for v := 0; v < units; v++ {
-			free += max(m.d[l.unit+s.firstUnit[k]+v], s.p.Now)
-		}
+		var work, tail int32 = 0, Never
 		for c := range s.p.Chains {
 			at := m.key[c]
 			if w := b.place[c][k][at]; w > 0 || b.load[c][at] > 0 {
@@ -146,7 +174,11 @@ func (s *search) placesFinish(m *state, l *layout, loads uint64) int32 {
 			}
 		}
 		if work > 0 {
-			finish = max(finish, (free+work+int32(units)-1)/int32(units)+tail)
+			free := s.freeFrom[:0]
+			for v := 0; v < units; v++ {
+				free = append(free, max(m.d[l.unit+s.firstUnit[k]+v], s.p.Now))
+			}
+			finish = max(finish, served(free, work)+tail)
 		}
 	}
 	return finish

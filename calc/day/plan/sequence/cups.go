@@ -65,3 +65,60 @@ func (s *search) drop(key []byte, slot int) {
 		}
 	}
 }
+
+// shared is what batches of one product that may share cups ask for.
+type shared struct {
+	batches []batch
+	mix     int32 // minutes of mixing and walking for each cup
+	cost    int64 // of each cup and the walk with it
+}
+
+// sharing gathers the batches of each product that could share a cup; those that cannot are in bounds.cups.
+func (s *search) sharing() []shared {
+	var all []shared
+	for _, list := range s.batches {
+		x := shared{mix: Never, cost: s.p.Weigh.Cup + s.p.Weigh.Trip}
+		trip := s.p.Trip
+		for _, b := range list {
+			if !s.couldShare(b.chain, b.op) {
+				continue
+			}
+			op := &s.p.Chains[b.chain].Ops[b.op]
+			if op.Place < 0 {
+				trip, x.cost = 0, s.p.Weigh.Cup
+			}
+			x.batches, x.mix = append(x.batches, b), min(x.mix, op.Mix)
+		}
+		x.mix += trip
+		all = append(all, x)
+	}
+	return all
+}
+
+// toMix is the least cost, and the least minutes, of mixing cups for batches that may share them: all that they take has
+// to come out of cups that are open, or new ones.
+func (s *search) toMix(key []byte) (cost int64, minutes int32) {
+	for g := range s.bounds.sharing {
+		x := &s.bounds.sharing[g]
+		amount, any, cups := int32(0), false, int32(1)
+		for _, b := range x.batches {
+			if int(key[b.chain]) <= b.op {
+				amount += b.amount
+				any = true
+			}
+		}
+		if !any {
+			continue
+		}
+		for i := 0; i < s.cups; i++ {
+			if cup := key[s.at.cups+5*i:]; int(cup[0])-1 == g {
+				amount -= cupLeft(cup)
+				cups = 0
+			}
+		}
+		cups = max(cups, (amount+s.p.Holds-1)/s.p.Holds)
+		cost += int64(cups) * x.cost
+		minutes += cups * x.mix
+	}
+	return cost, minutes
+}

@@ -21,9 +21,7 @@ type pass struct {
 	best    int32 // the last step of the best plan; -1 for none
 	let     int64 // the least bound among the states let go; none was where it is huge
 	lay     layout
-	spare   []layer
 	done    bool
-	heap    []int32
 }
 
 const huge = int64(1) << 62

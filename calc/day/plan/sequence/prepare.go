@@ -19,10 +19,11 @@ type bounds struct {
 	needs     [][][]bool  // of each kind: an operation from the i-th on needs it
 	load      [][]uint64  // kinds of whole-unit bakes from the i-th operation on, as bits
 	loads     []loadKind
-	enter     []int32 // of each product: least rinse from another one
-	rinses    bool    // the least rinses can be added up
-	spread    int32   // the longest of what a painter can do during a bake
-	joint     joint   // what one painter and one place bound together
+	enter     []int32  // of each product: least rinse from another one
+	rinses    bool     // the least rinses can be added up
+	spread    int32    // the longest of what a painter can do during a bake
+	joint     joint    // what one painter and one place bound together
+	sharing   []shared // of each product; see toMix
 }
 
 type loadKind struct {
@@ -52,6 +53,9 @@ func (b *bounds) prepare(s *search) {
 		b.places(s, c)
 	}
 	b.joint.prepare(s)
+	if p.Holds > 0 {
+		b.sharing = s.sharing()
+	}
 }
 
 // chain works out the sums over a chain from each operation on.

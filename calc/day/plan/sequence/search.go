@@ -34,6 +34,7 @@ type search struct {
 	need        []bool   // of each kind of place, see needed
 	limits      []limits // of each kind of place, and of the painter
 	stretch     int32    // see guess
+	freeFrom    []int32  // see served
 	Evaluations int
 	lost        int64 // the least bound of a state of which a next step was left out
 	narrow      bool  // the facts leave more cups open than there are slots: nothing can be proven
@@ -81,6 +82,7 @@ func newSearch(p *Problem) *search {
 	s.at = keysFor(len(p.Chains), p.Painters, s.cups)
 	s.child.make(len(p.Chains))
 	s.limits, s.need = make([]limits, len(p.Places)+1), make([]bool, len(p.Places))
+	s.freeFrom = make([]int32, 0, 16)
 	s.bounds.prepare(s)
 	return s
 }

@@ -143,16 +143,6 @@ func (s *search) coversLate(a, b *state, l *layout) bool {
 	return i == len(a.late) && a.cost <= more
 }
 
-// lateCost is what it costs that the chain's last operation ends at a time.
-func (s *search) lateCost(c int, end int32) int64 {
-	ch := &s.p.Chains[c]
-	over := end + ch.Done - ch.Due
-	if over <= 0 {
-		return 0
-	}
-	return int64(over) * ch.Priority * s.p.Weigh.Late
-}
-
 // hashOf mixes a key's bytes, four at a time (in the manner of FNV-1a).
 func hashOf(key []byte) uint32 {
 	h := uint32(2166136261)
