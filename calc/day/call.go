@@ -1,23 +1,25 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/unit"
 )
 
 // of writes a step as the page hands it back: its job counted from 1, its kind, its coat counted from 1.
+//
+//go:noinline
 func of(r plan.Ref) string {
 	coat := 0
 	if r.Kind == plan.Spray {
 		coat = r.Coat + 1
 	}
-	return strconv.Itoa(r.Job+1) + "-" + strconv.Itoa(int(r.Kind)) + "-" + strconv.Itoa(coat)
+	return itoa(r.Job+1) + "-" + itoa(int(r.Kind)) + "-" + itoa(coat)
 }
 
 // stepRef is the step that a line of the plan is, or is for.
+//
+//go:noinline
 func stepRef(s *plan.Step) plan.Ref {
 	r := plan.Ref{Job: s.Job, Kind: s.Kind, Coat: s.Coat}
 	switch {
@@ -131,8 +133,8 @@ func (d *day) doing(s *plan.Step) string {
 			template = "Spray coat {i} of {all} on {job}: {product}, cup {n}, in booth {booth}"
 		}
 	}
-	t := say(template, "job", d.jobs[s.Job].name, "product", product, "n", strconv.Itoa(s.Cup), "i", strconv.Itoa(s.Coat+1),
-		"all", strconv.Itoa(len(d.model.Jobs[s.Job].Coats)), "booth", strconv.Itoa(s.Place))
+	t := say(template, "job", d.jobs[s.Job].name, "product", product, "n", itoa(s.Cup), "i", itoa(s.Coat+1),
+		"all", itoa(len(d.model.Jobs[s.Job].Coats)), "booth", itoa(s.Place))
 	if s.Kind == plan.Mix {
 		t.Args = append(t.Args, calc.N(float64(d.plan.Cups[s.Cup-1].Amount+d.model.CupLoses), unit.Millilitre).To(0, "v"))
 	}
@@ -146,7 +148,7 @@ func (d *day) noteMix(s *plan.Step, x *extra) string {
 	if life == 0 {
 		return d.voiced("For {jobs}", "jobs", jobs)
 	}
-	name := d.voiced("Cup {n}: {product}", "n", strconv.Itoa(s.Cup), "product", d.paints[c.Product].name)
+	name := d.voiced("Cup {n}: {product}", "n", itoa(s.Cup), "product", d.paints[c.Product].name)
 	x.timer = timer(d.paints[c.Product].Entry, calc.PotLife, name, 0, life)
 	return d.voiced("Use by {t}; for {jobs}", "t", show(c.UseBy), "jobs", jobs)
 }

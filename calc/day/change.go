@@ -245,6 +245,6 @@ func (c *changing) writeDone(counts func(*plan.Step) bool) {
 
 func (c *changing) number(key string, n int) {
 	if n > 0 {
-		c.form[key] = strconv.Itoa(n)
+		c.form[key] = itoa(n)
 	}
 }

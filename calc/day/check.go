@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -21,7 +19,7 @@ func (d *day) check() {
 			reject(x.Entry, &field.JobName, "has no coats", "Add its coats, or take it out")
 		}
 		if len(m.Coats) > mostCoats {
-			reject(x.Entry, &field.JobName, "has {n} coats; a plan holds {most}", "Split it in two", args("n", strconv.Itoa(len(m.Coats)), "most", strconv.Itoa(mostCoats))...)
+			reject(x.Entry, &field.JobName, "has {n} coats; a plan holds {most}", "Split it in two", args("n", itoa(len(m.Coats)), "most", itoa(mostCoats))...)
 		}
 		for _, r := range x.rounds {
 			d.checkRound(r, m)
@@ -29,7 +27,7 @@ func (d *day) check() {
 		all += len(m.Coats)
 	}
 	if all > mostInAll {
-		reject(d.Entry, &coats, "come to {n} in all; a plan holds {most}", "Split the day in two", args("n", strconv.Itoa(all), "most", strconv.Itoa(mostInAll))...)
+		reject(d.Entry, &coats, "come to {n} in all; a plan holds {most}", "Split the day in two", args("n", itoa(all), "most", itoa(mostInAll))...)
 	}
 }
 

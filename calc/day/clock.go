@@ -9,6 +9,8 @@ import (
 const aDay = 24 * 60
 
 // at is a time of day as minutes after the midnight before the day starts. One before the start is of the next day.
+//
+//go:noinline
 func (d *day) at(words string) int {
 	t, _ := field.ReadClock(words)
 	if t < d.start {

@@ -5,15 +5,20 @@ package day
 import (
 	"spraywright/calc"
 	"spraywright/calc/caution"
+	"spraywright/calc/core"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
 )
 
-// Calculators lists the day, and what only its page asks for. Those of one call remember the last day together, so that a
-// form which differs from it in nothing but the steps to try goes on from where that ended.
-func Calculators() (listed, tools []calc.Maker) {
+// Core is the core of the booth day: the day, and what only its page asks for. The calculators of one core remember the last
+// day together, so that a form which differs from it in nothing but the steps to try goes on from where that ended. It is
+// put together here so that its program holds nothing of the other topics.
+func Core() core.Core {
 	s := &session{}
-	return []calc.Maker{{ID: "day", Make: s.day}}, []calc.Maker{{ID: "day-change", Make: s.dayChange}}
+	return core.Core{Name: "day", Topics: []core.Topic{
+		{ID: "day", Title: "The booth day", Makers: []calc.Maker{{ID: "day", Make: s.day}}},
+		{ID: "day-form", Makers: []calc.Maker{{ID: "day-change", Make: s.dayChange}}},
+	}}
 }
 
 // day is the calculator of the booth day.

@@ -1,7 +1,6 @@
 package day
 
 import (
-	"strconv"
 	"unicode/utf8"
 
 	"spraywright/calc"
@@ -47,6 +46,8 @@ const (
 
 // top is where the pictures' time begins: a round time no later than all that has a place in them. It hangs on the form
 // alone, so that a place in the picture means the same time while the plan gets better.
+//
+//go:noinline
 func (d *day) top() int {
 	top := d.start
 	for i := range d.model.Done {
@@ -56,6 +57,8 @@ func (d *day) top() int {
 }
 
 // bottom is when the pictures' time ends.
+//
+//go:noinline
 func (d *day) bottom() int {
 	end := d.plan.Finish
 	for i := range d.plan.Steps {
@@ -65,6 +68,8 @@ func (d *day) bottom() int {
 }
 
 // down is how far down the picture a time is.
+//
+//go:noinline
 func (d *day) down(t int) float64 { return headHeight + pixelsAMinute*float64(t-d.top()) }
 
 // drawPlaces draws the day by painter and place.
@@ -74,7 +79,7 @@ func (d *day) drawPlaces() calc.Picture {
 	p := &pen{calc.Picture{
 		Key: "by_place", Title: d.voiced("The day by painter and place"), Width: axisWidth + width*float64(len(columns)), Height: d.down(end) + 8,
 		Says: d.voiced("What {n} painters and places do from {a} to {b}, time running down. The list says the same in words.",
-			"n", strconv.Itoa(len(columns)), "a", show(top), "b", show(end)),
+			"n", itoa(len(columns)), "a", show(top), "b", show(end)),
 	}}
 	for t := top; t <= end; t += 30 {
 		p.mark(calc.Rule, "grid", "", axisWidth-4, d.down(t), p.Width-axisWidth+4, 0)
@@ -151,9 +156,9 @@ func (d *day) label(s *plan.Step, width float64) string {
 			continue
 		}
 		if s.Kind == plan.Spray {
-			return strconv.Itoa(s.Job+1) + "·" + strconv.Itoa(s.Coat+1)
+			return itoa(s.Job+1) + "·" + itoa(s.Coat+1)
 		}
-		return strconv.Itoa(s.Job + 1)
+		return itoa(s.Job + 1)
 	}
 	return d.jobs[s.Job].name
 }

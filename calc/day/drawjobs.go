@@ -1,7 +1,6 @@
 package day
 
 import (
-	"strconv"
 	"unicode/utf8"
 
 	"spraywright/calc"
@@ -28,7 +27,7 @@ func (d *day) drawJobs() calc.Picture {
 	p := &pen{calc.Picture{
 		Key: "by_job", Title: d.voiced("The day by job"), Width: pictureWidth, Height: jobAxis + jobHeight*float64(len(d.jobs)) + 4,
 		Says: d.voiced("{n} jobs from {a} to {b}: prep, coats, flash-off and bake one after another, with what is promised. The list says the same in words.",
-			"n", strconv.Itoa(len(d.jobs)), "a", show(top), "b", show(end)),
+			"n", itoa(len(d.jobs)), "a", show(top), "b", show(end)),
 	}}
 	every := 30
 	for (end-top)/every > 7 {
@@ -50,7 +49,7 @@ func (d *day) drawJobs() calc.Picture {
 }
 
 func (d *day) drawJob(p *pen, j int, y float64) {
-	n, end := strconv.Itoa(j+1), d.plan.Jobs[j]
+	n, end := itoa(j+1), d.plan.Jobs[j]
 	name := d.voiced("{n} {job}", "n", n, "job", d.jobs[j].name)
 	if utf8.RuneCountInString(d.jobs[j].name) > mostName {
 		name = d.voiced("Job {n}", "n", n)

@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -75,7 +73,7 @@ func (d *day) lateRecoat(f *plan.Fault, r *round) {
 		says = "cannot be kept after coat {i} of {job} beside the other jobs"
 	}
 	fix, needs := fits(f, "Take something else out of its way", "It would fit if it were {needs}; or take something else out of its way")
-	reject(r.Entry, &field.RecoatWithin, says, fix, append(needs, args("i", strconv.Itoa(f.Coat+1), "job", d.jobs[f.Job].name)...)...)
+	reject(r.Entry, &field.RecoatWithin, says, fix, append(needs, args("i", itoa(f.Coat+1), "job", d.jobs[f.Job].name)...)...)
 }
 
 // badPin says why a held step cannot be where it is held.

@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 )
@@ -71,7 +69,7 @@ func (c column) takes(b *plan.Break) bool {
 // called names a column; by its number where there are several.
 func (d *day) called(c column) string {
 	if d.count(c.kind) > 1 {
-		return d.voiced(several[c.kind], "n", strconv.Itoa(c.number))
+		return d.voiced(several[c.kind], "n", itoa(c.number))
 	}
 	return d.voiced(only[c.kind])
 }

@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -36,7 +34,7 @@ func (d *day) cupList() {
 			use = show(c.UseBy)
 		}
 		if c.Jobs > 1 {
-			why = d.Voiced(with(say("Shared by {n} jobs, which saves {t} of mixing and walking", "n", strconv.Itoa(c.Jobs)), c.Saves, "t"))
+			why = d.Voiced(with(say("Shared by {n} jobs, which saves {t} of mixing and walking", "n", itoa(c.Jobs)), c.Saves, "t"))
 		}
 		if c.Amount > 0 {
 			v := calc.N(float64(c.Amount), unit.Millilitre).Called("Sprayed from this cup")
@@ -46,7 +44,7 @@ func (d *day) cupList() {
 	}
 }
 
-func (d *day) cupName(n int) string { return d.voiced("Cup {n}", "n", strconv.Itoa(n)) }
+func (d *day) cupName(n int) string { return d.voiced("Cup {n}", "n", itoa(n)) }
 
 // jobsOf lists the jobs that a cup is for.
 func (d *day) jobsOf(c *plan.Cup) string {

@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -167,7 +165,7 @@ func (d *day) readRounds() {
 		if r.n == 1 {
 			template = "{job}: 1 coat of {product}, {t}"
 		}
-		row.Describe(with(say(template, "job", d.jobs[r.job].name, "n", strconv.Itoa(r.n), "product", d.paints[r.paint].name), c.Spray, "t"))
+		row.Describe(with(say(template, "job", d.jobs[r.job].name, "n", itoa(r.n), "product", d.paints[r.paint].name), c.Spray, "t"))
 	}
 }
 

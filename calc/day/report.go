@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/field"
 	"spraywright/calc/source"
@@ -37,7 +35,7 @@ func (d *day) judge() {
 		}
 	}
 	if late > mostNamed {
-		d.Judge(calc.Wait, say("{n} jobs in all miss their promise", "n", strconv.Itoa(late)), say("See the list of jobs"))
+		d.Judge(calc.Wait, say("{n} jobs in all miss their promise", "n", itoa(late)), say("See the list of jobs"))
 	}
 	end := show(d.plan.Finish)
 	switch {
@@ -47,7 +45,7 @@ func (d *day) judge() {
 		d.Judge(calc.Go, say("Every promise is kept, and all is done at {t}", "t", end), say("Follow the call sheet"))
 	}
 	if promised > 0 {
-		d.tell(&kept, say("{n} of {all}", "n", strconv.Itoa(promised-late), "all", strconv.Itoa(promised)))
+		d.tell(&kept, say("{n} of {all}", "n", itoa(promised-late), "all", itoa(promised)))
 	}
 }
 

@@ -24,7 +24,7 @@ func (c *changing) row(table string, r plan.Ref) string {
 	case plan.Heat:
 		c.form[row+field.DayStep.Key] = "bake"
 	default:
-		c.form[row+field.DayStep.Key], c.form[row+field.CoatNumber.Key] = "spray", strconv.Itoa(r.Coat+1)
+		c.form[row+field.DayStep.Key], c.form[row+field.CoatNumber.Key] = "spray", itoa(r.Coat+1)
 	}
 	return row
 }
@@ -56,7 +56,7 @@ func next(form calc.Form, table string) string {
 	if rows := form.Rows(table); len(rows) > 0 {
 		n, _ = strconv.Atoi(rows[len(rows)-1])
 	}
-	return table + "." + strconv.Itoa(n+1) + "."
+	return table + "." + itoa(n+1) + "."
 }
 
 // remove takes the rows out that name such a step.
@@ -93,7 +93,7 @@ func (c *changing) add() bool {
 		row, name := "job."+n+".", from["job."+n+"."+field.JobName.Key]
 		free := name
 		for i := 2; find(c.form, "job", field.JobName.Key, free) != ""; i++ {
-			free = strings.TrimSpace(name) + " " + strconv.Itoa(i)
+			free = strings.TrimSpace(name) + " " + itoa(i)
 		}
 		to := next(c.form, "job")
 		c.copy(from, row, to)

@@ -2,6 +2,7 @@ package day
 
 import (
 	"math"
+	"strconv"
 
 	"spraywright/calc"
 	"spraywright/calc/unit"
@@ -31,6 +32,9 @@ func picked(e *calc.Entry, in *calc.Input, key string) bool { return e.Picked(*i
 func reject(e *calc.Entry, in *calc.Input, message, fix calc.Phrase, args ...calc.Arg) {
 	e.Reject(*in, calc.Impossible, message, fix, args...)
 }
+
+//go:noinline
+func itoa(n int) string { return strconv.Itoa(n) }
 
 // say makes a text of words alone: a hole's name and the words for it by turns.
 //

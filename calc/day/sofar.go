@@ -1,8 +1,6 @@
 package day
 
 import (
-	"strconv"
-
 	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
@@ -31,7 +29,7 @@ func (d *day) readBreaks() {
 
 func (d *day) checkPainter(row *calc.Entry, painter int) {
 	if painter > d.model.Painters {
-		reject(row, &field.PainterNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", strconv.Itoa(painter), "there", strconv.Itoa(d.model.Painters))...)
+		reject(row, &field.PainterNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", itoa(painter), "there", itoa(d.model.Painters))...)
 	}
 }
 
@@ -45,7 +43,7 @@ func (d *day) checkPlace(row *calc.Entry, r plan.Ref, place int) {
 		there = d.model.Ovens
 	}
 	if place > there {
-		reject(row, &field.PlaceNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", strconv.Itoa(place), "there", strconv.Itoa(there))...)
+		reject(row, &field.PlaceNumber, "is {n}, and there are {there}", "Check how many the shop has", args("n", itoa(place), "there", itoa(there))...)
 	}
 }
 
@@ -117,7 +115,7 @@ func (d *day) stepOf(row *calc.Entry) (r plan.Ref, ok bool) {
 	default:
 		n := down(row, &field.CoatNumber)
 		if r.Kind, r.Coat = plan.Spray, n-1; n > len(m.Coats) {
-			reject(row, &field.CoatNumber, "is {n}, and {job} has {coats}", "Count the coats of all its products", args("n", strconv.Itoa(n), "job", job, "coats", strconv.Itoa(len(m.Coats)))...)
+			reject(row, &field.CoatNumber, "is {n}, and {job} has {coats}", "Count the coats of all its products", args("n", itoa(n), "job", job, "coats", itoa(len(m.Coats)))...)
 			return r, false
 		}
 		return r, true
@@ -137,5 +135,5 @@ func (d *day) step(r plan.Ref) string {
 	case plan.Heat:
 		return d.voiced("{job}, bake", "job", job)
 	}
-	return d.voiced("{job}, coat {i}", "job", job, "i", strconv.Itoa(r.Coat+1))
+	return d.voiced("{job}, coat {i}", "job", job, "i", itoa(r.Coat+1))
 }

@@ -4,8 +4,8 @@
 package main
 
 import (
-	"spraywright/calc/menu"
+	"spraywright/calc/day"
 	"spraywright/wasm/border"
 )
 
-func main() { border.Serve(menu.Day()) }
+func main() { border.Serve(day.Core()) }
