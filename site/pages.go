@@ -78,7 +78,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 			return err
 		}
 		all.add(p)
-		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true}, p); err != nil {
+		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true, Module: p.Module()}, p); err != nil {
 			return err
 		}
 		if p.Example.Working == nil {
@@ -120,7 +120,7 @@ func (r renderer) render(body string, p page, data any) error {
 	}
 	p.Body = template.HTML(b.String())
 	if p.Units {
-		p.Modules = atFirst(r.site)
+		p.Modules = atFirst(r.site, p.Module)
 	}
 	b.Reset()
 	if err := r.ExecuteTemplate(&b, "layout", p); err != nil {

@@ -4,9 +4,9 @@ import { say } from "./words.js";
 
 /** The button for a figure that can be timed; nothing for others. place is where the report has it: a figure's key, or
  * "list.row.column". */
-export function timerButton(f, place, what = f.label) {
+export function timerButton(f, place, what = f.label, says = say("Start timer")) {
   if (!f.timer) return undefined;
-  return el("button", { type: "button", class: "plain time", "data-timer": place, "aria-label": say("Start timer: {what}", { what }) }, say("Start timer"));
+  return el("button", { type: "button", class: "plain time", "data-timer": place, "aria-label": say("Start timer: {what}", { what }) }, says);
 }
 
 /** Part of every calculator's page: starts timers from its answer. */
