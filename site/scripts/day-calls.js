@@ -2,6 +2,7 @@
 import { el } from "./dom.js";
 import { readTime, writeTime } from "./clock.js";
 import { stepsOf } from "./day-steps.js";
+import { kindName } from "./timer-words.js";
 import { say } from "./words.js";
 
 export class Calls {
@@ -33,11 +34,16 @@ export class Calls {
     const list = this.#holder.querySelector(".clock-lines:not(.dressed)");
     if (!list) return;
     list.classList.add("dressed");
+    const { rows } = this.#report.lists.find((l) => l.key === "call");
     const main = new Set(stepsOf(this.#report, "by_job").filter((s) => s.main).map((s) => `${s.of} ${s.says}`));
     for (const line of list.querySelectorAll("[data-of]")) {
       const what = line.querySelector(".clock-what"), says = what.textContent, { of } = line.dataset;
       what.replaceChildren(el("button", { type: "button", class: "clock-open", "data-open": of, "aria-haspopup": "dialog" }, says));
       if (main.has(`${of} ${says}`)) line.append(el("button", { type: "button", class: "clock-done", "data-done": of, "aria-label": say("Done: {step}", { step: says }) }, say("Done")));
+    }
+    for (const button of list.querySelectorAll("[data-timer]")) {
+      const [, row, column] = button.dataset.timer.split(".");
+      button.textContent = say("Timer: {what}", { what: kindName(rows[row][column].timer.kind) });
     }
     this.#mark();
   }

@@ -5,6 +5,7 @@ import { parse, write } from "./state.js";
 const slice = 120; // ms that one slice should take, so that a question of the person's never waits long
 const patience = 45000; // ms without a better plan, after which it rests by itself
 const stride = 1000, most = 20000; // steps of a slice, the least and the most; the core rounds up to whole strides
+const limit = 19_900_000; // steps from which on the core looks no further, whatever it may find
 const plainCount = /^\d{1,7}$/;
 
 /** The search. tell is called with its state whenever that changes: { state, tried, goal }; state is "looks", or
@@ -24,6 +25,7 @@ export class Search {
   #run = 0; // counts searches: an answer to an older one is left alone
   #step = stride;
   #shown; // what the plan said when it was last shown
+  #found; // the steps after which it said so: no more are needed to make it again
   #since; // when it last got better
 
   constructor(main, tell) {
@@ -85,6 +87,7 @@ export class Search {
     this.#asked = asked;
     this.#goal = plainCount.test(asked ?? "") ? Number(asked) : Infinity;
     this.#shown = plan(report);
+    this.#found = this.tried;
     this.#begin();
   }
 
@@ -120,6 +123,7 @@ export class Search {
       this.#report = report;
       if (plan(report) !== this.#shown) {
         this.#since = performance.now();
+        this.#found = this.tried;
         this.#hand();
       }
       await new Promise((done) => setTimeout(done)); // what the person does comes first
@@ -133,8 +137,8 @@ export class Search {
       this.#goal = Infinity; // the form's number is that of the plan it shows
       return "stopped";
     }
+    if (tried < this.#goal + stride && !figure(this.#report, "tried_next")) return tried < limit ? "proven" : "tired";
     if (tried >= this.#goal && tried < this.#goal + stride) return "reached";
-    if (tried < this.#goal && !figure(this.#report, "tried_next")) return "proven";
     if (document.hidden) return "hidden";
     return this.#goal === Infinity && performance.now() - this.#since > patience ? "tired" : "";
   }
@@ -154,6 +158,7 @@ export class Search {
   }
 
   #end(why) {
+    if (why === "proven") this.#found = this.tried; // so that it says so at once when it is opened again
     this.#hand();
     this.#rest(why);
   }
@@ -162,7 +167,7 @@ export class Search {
   #hand() {
     if (this.tried === 0) return;
     this.#shown = plan(this.#report);
-    this.#asked = String(this.#goal === Infinity ? this.tried : this.#goal);
+    this.#asked = String(this.#goal === Infinity ? this.#found : this.#goal);
     this.#main.dispatchEvent(new CustomEvent("better", { detail: { question: this.#question, text: this.#asked, report: this.#report } }));
   }
 }

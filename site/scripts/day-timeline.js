@@ -1,12 +1,13 @@
 // The timelines: the day by painter and place, and by job. Each scrolls sideways in its own frame where it is wider than
 // the phone. A bar opens what can be done with its step, and in the first of them it can be moved.
-import { byId } from "./dom.js";
+import { byId, el } from "./dom.js";
 import { Mover } from "./day-move.js";
 import { scaleOf, stepsOf } from "./day-steps.js";
 import { picture } from "./picture.js";
 import { store } from "./state.js";
 import { say } from "./words.js";
 
+const mostFitting = 350; // of a picture's own measure that is made to fit a phone; a wider one scrolls
 const near = 24; // CSS pixels from a bar that still touch it: a glove is wide, and a coat can be short
 
 export class Timelines {
@@ -54,6 +55,8 @@ export class Timelines {
   #draw() {
     if (this.#moving) return;
     this.#root.hidden = this.#report.pictures.length === 0;
+    const names = this.#report.lists.find((l) => l.key === "jobs_done")?.rows.map((row, i) => el("span", {}, el("b", {}, String(i + 1)), " ", row[0].text)) ?? [];
+    this.#root.querySelector(".day-jobs").replaceChildren(...names);
     for (const [key, f] of this.#frames) {
       const p = this.#report.pictures.find((p) => p.key === key), from = JSON.stringify(p);
       if (f.drawn === from) continue;
@@ -77,6 +80,7 @@ export class Timelines {
       text.setAttribute("aria-hidden", "true");
       if (text.matches(".ink-spray + text, .ink-spray + circle + text")) text.classList.add("on-spray");
     }
+    if (p.width <= mostFitting) drawn.classList.add("fitting");
     const along = key === "by_place" ? "y" : "x";
     if (along === "y") {
       f.svg.setAttribute("width", p.width);

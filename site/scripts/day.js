@@ -7,9 +7,12 @@ import { Search } from "./day-search.js";
 import { Sheet } from "./day-sheet.js";
 import { showSearch } from "./day-state.js";
 import { Timelines } from "./day-timeline.js";
+import { byId } from "./dom.js";
 
 export function open(main) {
   const search = new Search(main, (state) => showSearch(state));
+  byId("day-stop").addEventListener("click", () => search.stop());
+  byId("day-further").addEventListener("click", () => search.further());
   const changes = new Changes(main, search);
   const sheet = new Sheet(main, search, changes);
   const timelines = new Timelines(main, { open: (of, says) => sheet.open(of, says), drop: (of, along) => changes.hold(of, { along }) });
