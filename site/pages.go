@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"html/template"
 	"io/fs"
+	"slices"
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
@@ -99,7 +100,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		{page{Name: "gauge", Title: "Gauge bench", Description: "Gauge readings by large keys, judged as they come in", Module: "gauge"}, newGaugePage()},
 		{page{Name: "exercises", Title: "Exercises", Description: "Tasks with numbers of your own, judged at once, with the working", Module: "exercise"}, exerciseTopics()},
 		{page{Name: "exercise-set", Title: "Make a set of exercises", Description: "Exercises from any calculator, as a link for your learners", Module: "exercise-set"}, exerciseTopics()},
-		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Listed()},
+		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menuTopics()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
@@ -128,6 +129,14 @@ func (r renderer) render(body string, p page, data any) error {
 	}
 	r.site[r.Folder()+p.File] = bytes.Clone(b.Bytes())
 	return nil
+}
+
+// menuTopics is the menu as its page shows it: the day, which whole jobs go into, stands behind the job.
+func menuTopics() []menu.Topic {
+	all := menu.Listed()
+	i := slices.IndexFunc(all, func(t menu.Topic) bool { return t.ID == "day" })
+	day := all[i]
+	return slices.Insert(slices.Delete(all, i, i+1), 1, day)
 }
 
 // calculators is every calculator that has a page, in menu order.

@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -192,4 +193,163 @@ func (p *tab) touch(kind input.DispatchTouchEventType, x, y float64) {
 	}
 	_, err := chromedp.Call(p.ctx, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: kind, TouchPoints: points})
 	require.NoError(p.t, err)
+}
+
+// What a step is done with: the sheet opens from the call sheet, and the plan is made again around what is done.
+func TestAStepIsDoneAndTheDayPlannedAgainFromNow(t *testing.T) {
+	s := serve(t)
+	p := open(t, s, "about.html", phone)
+	p.before(atNine)
+	p.visit("day.html")
+	demoDay(p)
+	rested(p)
+	p.waitIn(`[data-out="call"] .clock-now`, "Now 9:10")
+	p.waitUntil("the timeline marks it", `document.querySelector('[data-picture="by_place"] .present') !== null`)
+	p.tap("#day-present")
+	p.waitUntil("the mark is gone", `document.querySelector(".clock-now, .present") === null`)
+	p.tap("#day-present")
+
+	steps := evaluate[int](p, `document.querySelectorAll('[data-out="call"] .clock-line').length`)
+	p.tap(`[data-out="call"] .clock-done`)
+	p.waitIn("#notices", "Done from 8:00 to")
+	p.waitUntil("it has left the call sheet", fmt.Sprintf(`document.querySelectorAll('[data-out="call"] .clock-line').length < %d`, steps))
+	p.waitUntil("the form has it", `location.hash.includes("done.1.")`)
+	rested(p)
+
+	p.tap("#day-again")
+	p.waitIn("#notices", "Planned again from 9:10")
+	p.waitUntil("the form has it", `new URLSearchParams(location.hash.slice(1)).get("now") === "9:10"`)
+	p.waitUntil("nothing on the call sheet is past", `[...document.querySelectorAll('[data-out="call"] .clock-time .cell:first-child')].every((e) => e.innerText.length > 4 || e.innerText >= "9:10")`)
+	rested(p)
+	p.tap(`[data-out="call"] .clock-open`)
+	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	p.tap(`[data-day="close"]`)
+	p.presses("Undo")
+	p.waitUntil("the form is as it was", `!location.hash.includes("done.2.") || !location.hash.includes("now=")`)
+}
+
+// atNine sets the clock to ten past nine, and lets it run.
+const atNine = `{
+	const now = Date.now.bind(Date), nine = new Date();
+	nine.setHours(9, 10, 0, 0);
+	const moved = nine - now();
+	Date.now = () => now() + moved;
+}`
+
+// The sheet of a step: times by hand, another painter, a timer.
+func TestTheSheetOfAStep(t *testing.T) {
+	p := calmDay(t, phone)
+	first := `[data-out="call"] .clock-line:has(.clock-done + *, .clock-done):has(.clock-who) .clock-open`
+	openSheet := func() {
+		t.Helper()
+		p.tap(first)
+		p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	}
+	openSheet()
+	p.has("#day-sheet", "Spray coat 1 of", "Painter 1", "Painter 2", "Start timer: Flash-off")
+	p.axe(checker(t), "the sheet of a step")
+	before := evaluate[string](p, `document.getElementById("day-hold").value`)
+	p.tap(`[data-day="later"]`)
+	assert.NotEqual(t, before, evaluate[string](p, `document.getElementById("day-hold").value`))
+	p.tap("#day-timers .time")
+	p.waitIn(".strip", "Flash-off")
+	openSheet()
+	p.tap(`#day-sheet [data-painter="2"]`)
+	p.waitIn("#notices", "Held")
+	p.waitUntil("the form holds the painter", `location.hash.includes("pin.1.painter_number=2")`)
+	rested(p)
+	p.fits()
+	openSheet()
+	p.tap(`#day-sheet details summary`)
+	evaluate[bool](p, `(document.getElementById("day-started").value = "8:20", document.getElementById("day-ended").value = "8:05", true)`)
+	p.tap(`[data-day="at"]`)
+	p.waitIn(`#day-sheet [data-slot="wrong"]`, "comes before it started")
+	evaluate[bool](p, `(document.getElementById("day-ended").value = "8:32", true)`)
+	p.tap(`[data-day="at"]`)
+	p.waitIn("#notices", "Done from 8:20 to 8:32")
+	p.waitUntil("the sheet is closed", `!document.getElementById("day-sheet").open`)
+}
+
+// A job from its card goes into the day, one after another, and can be taken out again.
+func TestJobsArePutIntoTheDay(t *testing.T) {
+	p := open(t, serve(t), "", phone)
+	p.demo()
+	p.tap(".day-offer button")
+	p.waitIn("#notices", "Added: ")
+	p.tap(".day-offer button")
+	p.waitIn("#notices", " 2.")
+	p.tap(`.day-offer a`)
+	p.waitUntil("the day is there", `document.querySelector("main")?.dataset.calculator === "day"`)
+	p.waitIn("#verdict", "done at")
+	assert.Equal(t, 2, evaluate[int](p, `document.querySelectorAll('[data-table="job"] .row').length`))
+	p.fits()
+}
+
+// A day of several jobs is not typed cell by cell: names are offered, and a job is repeated with its coats.
+func TestADayIsTyped(t *testing.T) {
+	p := open(t, serve(t), "day.html", phone)
+	p.waitIn(".bar-needed", "Still needed")
+	assert.False(t, evaluate[bool](p, `document.getElementById("place-the-shop").open`), "what may stay as it is stands in the way")
+	fillEach(p, "paint.1.product", "Ivory")
+	p.tap(`[data-table="job"] .add`)
+	fillEach(p, "job.1.job_name", "Lids")
+	p.tap(`[data-row="job.1"] .of-day`) // its coats
+	p.waitUntil("the coats can be filled in", `document.activeElement.name === "coat.1.product"`)
+	assert.Equal(t, "Lids", p.value("coat.1.of_job"))
+	assert.Equal(t, []string{"Ivory"}, evaluate[[]string](p, `[...document.activeElement.list.options].map((o) => o.value)`))
+	fillEach(p, "coat.1.product", "Ivory", "coat.1.coats", "2", "coat.1.spray_time", "8", "coat.1.flash", "10")
+	p.waitIn("#verdict", "All is done at")
+	p.tap(`[data-row="job.1"] .of-day + .of-day`)
+	p.waitIn("#notices", "Added: Lids 2")
+	p.waitUntil("both are planned", `document.querySelectorAll('[data-out="jobs_done"] tbody tr').length === 2`)
+	assert.Equal(t, "Lids 2: 2 coats of Ivory, 8 min each", p.inOneLine(`[data-row="coat.2"] .row-says`))
+	p.fits()
+}
+
+// What is wrong is said on its row, and the plan waits for it.
+func TestBadDaysAreToldOnTheirRows(t *testing.T) {
+	p := calmDay(t, phone)
+	for _, bad := range []struct{ key, text, right, says string }{
+		{"coat.1.recoat_within", "8", "60", "leaves no time: flash-off alone takes"},
+		{"paint.6.pot_life", "5", "70", "is over too soon"},
+		{"job.3.promised_by", "9:00", "15:00", "before"},
+		{"coat.2.of_job", "Lid", "Lids", ""},
+		{"job.1.ready_from", "25:70", "", ""},
+	} {
+		p.tap(`[data-row="` + bad.key[:strings.LastIndex(bad.key, ".")] + `"] summary`)
+		p.enter(bad.key, bad.text)
+		p.waitIn("#gathered", bad.says)
+		p.waitUntil("the row says so", `!document.getElementById("w-`+bad.key+`").hidden`)
+		assert.False(t, p.sees("#day-search"), "it looks for a plan that cannot be")
+		p.shot("day-bad")
+		p.enter(bad.key, bad.right)
+		p.waitUntil("it is right again", `document.getElementById("gathered").hidden`)
+	}
+	p.waitIn("#day-search", "Looking for a better plan")
+}
+
+func TestTheDayWithoutANetwork(t *testing.T) {
+	s := serve(t)
+	p := open(t, s, "day.html", phone)
+	p.waitIn("#kept", "without a network")
+	p.forgive("ERR_CONNECTION", "Failed to load")
+	s.stop()
+	p.visit("day.html")
+	demoDay(p)
+	p.tap(`[data-out="call"] .clock-done`)
+	p.waitIn("#notices", "Done from")
+}
+
+func TestTheDayInSpanish(t *testing.T) {
+	p := open(t, serve(t), "es/day.html", phone)
+	p.tap("#try a")
+	p.waitUntil("it is planned", `document.querySelector('[data-picture="by_place"] rect[data-of]') !== null`)
+	p.tap("#day-stop")
+	says := p.inOneLine("#card")
+	for _, english := range []string{"Spray", "Painter", "Done", "Look", "Timer", "Plan again"} {
+		assert.NotContains(t, says, english)
+	}
+	p.tap(`[data-out="call"] .clock-open`)
+	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	p.fits()
 }

@@ -2,7 +2,11 @@
 // core writes the new form; the page fills it in, tells what changed and can take it back.
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
-import { parse, write } from "./state.js";
+import { parse, store, write } from "./state.js";
+import { say } from "./words.js";
+
+/** Where the page of the day keeps its form, and what another page that changes it says so with. */
+export const kept = "form:day", told = "day-put";
 
 /** Asks a core of the day for a changed form: { form, changed } as text, or { wrong } in words. */
 export async function changed(core, dayForm, change) {
@@ -48,6 +52,13 @@ export class Changes {
   hold(of, where) {
     const along = where.along === undefined ? {} : { along: String(Math.round(where.along)) };
     return this.tell({ day_change: "hold", step_of: of, ...along });
+  }
+
+  /** Takes over what another tab has put into the day that is kept. */
+  follow() {
+    addEventListener("storage", ({ key }) => {
+      if (key === `spraywright:${told}`) this.#fill(parse(this.#search.form), parse(store.get(kept)), say("Another page has changed this day"));
+    });
   }
 
   #fill(before, after, says) {

@@ -2,12 +2,20 @@
 // coats are one touch away, and another job like it is, too.
 import { byId, el } from "./dom.js";
 import { rowPattern } from "./rows.js";
-import { write } from "./state.js";
+import { store, write } from "./state.js";
 import { say } from "./words.js";
 
+const closed = "place-the-shop place-breaks place-so-far"; // at first: all of them may stay as they are
 const offers = { of_job: ["job", "job_name"], product: ["paint", "product"] };
 
-export function easeTyping(main, search, changes) {
+/** Closes, on the first visit, the places of the form that may stay as they are. */
+export function closePlaces() {
+  if (store.get("day-seen")) return;
+  store.set("day-seen", "yes");
+  store.set("closed:day", closed);
+}
+
+export function easeTyping(main, changes) {
   const lists = Object.entries(offers).map(([column, from]) => {
     const list = el("datalist", { id: `day-${column}` });
     main.append(list);

@@ -126,9 +126,9 @@ export class Mover {
   // Every bar of the step goes along.
   #show() {
     const { step, by } = this.#held;
-    for (const { bar, of, main } of this.#steps) {
+    for (const { bar, parts, of, main } of this.#steps) {
       if (of !== step.of || !main) continue;
-      bar.setAttribute("transform", `translate(0 ${by})`);
+      for (const part of parts) part.setAttribute("transform", `translate(0 ${by})`);
       bar.classList.add("moving");
     }
     const { x, y, w } = step.shape;
@@ -140,8 +140,8 @@ export class Mover {
   }
 
   #clear() {
-    for (const { bar } of this.#steps) {
-      bar.removeAttribute("transform");
+    for (const { bar, parts } of this.#steps) {
+      for (const part of parts) part.removeAttribute("transform");
       bar.classList.remove("moving");
     }
     this.#svg.querySelector(".moving-time")?.remove();

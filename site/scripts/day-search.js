@@ -93,10 +93,10 @@ export class Search {
 
   #rest(why) {
     this.#state = why;
-    this.#say();
+    this.#tellState();
   }
 
-  #say() {
+  #tellState() {
     this.#tell({ state: this.#state, tried: figure(this.#report, "tried_now")?.text, goal: this.#asked });
   }
 
@@ -114,7 +114,7 @@ export class Search {
       if (why) return this.#end(why);
       const tried = this.tried, goal = this.#goal;
       this.#state = goal === Infinity ? "looks" : "repeats";
-      this.#say();
+      this.#tellState();
       const began = performance.now();
       const report = await this.#ask(tried > goal ? 0 : Math.min(tried + this.#step, goal));
       if (run !== this.#run) return;

@@ -73,8 +73,12 @@ export class Timelines {
     const drawn = picture(p);
     f.svg = drawn.querySelector("svg");
     f.svg.setAttribute("role", "group");
+    nameParts(f.svg);
     const bars = [...f.svg.querySelectorAll("rect[data-of]")];
-    f.steps.forEach((step, i) => { step.bar = bars[i]; });
+    f.steps.forEach((step, i) => {
+      step.bar = bars[i];
+      step.parts = [bars[i], ...f.svg.querySelectorAll(`[data-nth="${i}"]`)];
+    });
     drawn.classList.add("day-picture");
     for (const text of f.svg.querySelectorAll("text")) {
       text.setAttribute("aria-hidden", "true");
@@ -146,6 +150,15 @@ export class Timelines {
     line.setAttribute("class", "present rule");
     line.setAttribute("d", down ? `M0 ${place}h${width}M0 ${place - 5}v10l7 -5z` : `M${place} 12v${height}M${place - 5} 12h10l-5 7z`);
     svg.append(line);
+  }
+}
+
+// Gives what is drawn on a bar, after it, the number of its bar.
+function nameParts(svg) {
+  let n = -1;
+  for (const e of svg.children) {
+    if (e.matches("rect[data-of]")) n++;
+    else if (e.matches("text.ink-step, circle")) e.dataset.nth = n;
   }
 }
 

@@ -2,13 +2,14 @@
 // detail is { id, form, report }, and may send it a "fill" event with { values, says }: texts by key, and the notice
 // that tells the person what was filled in.
 
+import { offerDay } from "./day-offer.js";
 import { offerLogging } from "./log-offer.js";
 import { nudging } from "./nudge.js";
 import { offerPaper } from "./paper.js";
 import { shelf } from "./shelf-part.js";
 import { offerTimers } from "./timer-button.js";
 
-const parts = [nudging, shelf, offerTimers, offerLogging, offerPaper];
+const parts = [nudging, shelf, offerTimers, offerDay, offerLogging, offerPaper];
 
 export function attach(main) {
   for (const part of parts) part(main);
