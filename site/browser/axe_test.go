@@ -112,7 +112,7 @@ func fillIn(p *tab) {
 }
 
 // fewPages stand for the kinds of page there are.
-var fewPages = []string{"index.html", "settings.html", "wet-film.html", "mix.html", "gauge-readings.html", "gun-delivery.html", "shelf.html", "data-sheet.html", "timers.html", "log.html", "gauge.html", "es/index.html", "menu.html", "sources.html", "help.html"}
+var fewPages = []string{"index.html", "day.html", "settings.html", "wet-film.html", "mix.html", "gauge-readings.html", "gun-delivery.html", "shelf.html", "data-sheet.html", "timers.html", "log.html", "gauge.html", "es/index.html", "menu.html", "sources.html", "help.html"}
 
 func TestTheLooksAreAccessible(t *testing.T) {
 	s := serve(t)

@@ -211,7 +211,7 @@ func TestAStepIsDoneAndTheDayPlannedAgainFromNow(t *testing.T) {
 
 	steps := evaluate[int](p, `document.querySelectorAll('[data-out="call"] .clock-line').length`)
 	p.tap(`[data-out="call"] .clock-done`)
-	p.waitIn("#notices", "Done from 8:00 to")
+	p.waitIn("#notices", "Done from 8:")
 	p.waitUntil("it has left the call sheet", fmt.Sprintf(`document.querySelectorAll('[data-out="call"] .clock-line').length < %d`, steps))
 	p.waitUntil("the form has it", `location.hash.includes("done.1.")`)
 	rested(p)
@@ -246,8 +246,7 @@ func TestTheSheetOfAStep(t *testing.T) {
 		p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
 	}
 	openSheet()
-	p.has("#day-sheet", "Spray coat 1 of", "Painter 1", "Painter 2", "Start timer: Flash-off")
-	p.axe(checker(t), "the sheet of a step")
+	p.has("#day-sheet", "Spray coat 1 of", "Painter 1", "Painter 2", "Timer: Flash-off")
 	before := evaluate[string](p, `document.getElementById("day-hold").value`)
 	p.tap(`[data-day="later"]`)
 	assert.NotEqual(t, before, evaluate[string](p, `document.getElementById("day-hold").value`))
@@ -312,7 +311,7 @@ func TestBadDaysAreToldOnTheirRows(t *testing.T) {
 	for _, bad := range []struct{ key, text, right, says string }{
 		{"coat.1.recoat_within", "8", "60", "leaves no time: flash-off alone takes"},
 		{"paint.6.pot_life", "5", "70", "is over too soon"},
-		{"job.3.promised_by", "9:00", "15:00", "before"},
+		{"job.3.promised_by", "9:00", "15:00", "no sooner than 9:30"},
 		{"coat.2.of_job", "Lid", "Lids", ""},
 		{"job.1.ready_from", "25:70", "", ""},
 	} {
@@ -352,4 +351,23 @@ func TestTheDayInSpanish(t *testing.T) {
 	p.tap(`[data-out="call"] .clock-open`)
 	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
 	p.fits()
+}
+
+// What stands on the day's page only for a while is accessible, too.
+func TestTheDaysPassingStatesAreAccessible(t *testing.T) {
+	program := checker(t)
+	p := calmDay(t, phone)
+	p.axe(program, "a day")
+	p.tap(`[data-out="call"] .clock-line:has(.clock-who) .clock-open`)
+	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	p.axe(program, "the sheet of a step")
+	p.tap(`[data-day="close"]`)
+	p.tap(`[name="day-view"][value="by_job"]`)
+	p.tap(`[data-half="by_job"] .day-equal summary`)
+	p.axe(program, "by job, with its list")
+	p.tap(`[data-row="job.1"] summary`)
+	p.tap(`[data-out="call"] .clock-done`)
+	p.waitIn("#notices", "Done from")
+	rested(p)
+	p.axe(program, "a row open, a step done")
 }

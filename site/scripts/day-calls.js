@@ -2,7 +2,7 @@
 import { el } from "./dom.js";
 import { readTime, writeTime } from "./clock.js";
 import { stepsOf } from "./day-steps.js";
-import { kindName } from "./timer-words.js";
+import { byKind } from "./timer-words.js";
 import { say } from "./words.js";
 
 export class Calls {
@@ -43,7 +43,7 @@ export class Calls {
     }
     for (const button of list.querySelectorAll("[data-timer]")) {
       const [, row, column] = button.dataset.timer.split(".");
-      button.textContent = say("Timer: {what}", { what: kindName(rows[row][column].timer.kind) });
+      byKind(button, rows[row][column].timer);
     }
     this.#mark();
   }

@@ -4,7 +4,7 @@ import { byId, el, fill } from "./dom.js";
 import { stepNamed } from "./day-steps.js";
 import { barOf } from "./day-timeline.js";
 import { timerButton } from "./timer-button.js";
-import { kindName } from "./timer-words.js";
+import { byKind } from "./timer-words.js";
 import { say } from "./words.js";
 
 const nearest = 5; // minutes of the buttons beside the time
@@ -60,7 +60,7 @@ export class Sheet {
     this.#root.querySelector('[data-day-part="held"]').hidden = !s.pinned;
     this.#root.querySelector("details").open = false;
     this.#painters(s);
-    byId("day-timers").replaceChildren(...s.timers.map(({ f, place }) => timerButton(f, place, f.timer.of, say("Start timer: {what}", { what: `${kindName(f.timer.kind)}, ${f.timer.of}` }))));
+    byId("day-timers").replaceChildren(...s.timers.map(({ f, place }) => byKind(timerButton(f, place), f.timer)));
     this.#root.showModal();
   }
 

@@ -4,9 +4,9 @@ import { say } from "./words.js";
 
 /** The button for a figure that can be timed; nothing for others. place is where the report has it: a figure's key, or
  * "list.row.column". */
-export function timerButton(f, place, what = f.label, says = say("Start timer")) {
+export function timerButton(f, place, what = f.label) {
   if (!f.timer) return undefined;
-  return el("button", { type: "button", class: "plain time", "data-timer": place, "aria-label": say("Start timer: {what}", { what }) }, says);
+  return el("button", { type: "button", class: "plain time", "data-timer": place, "aria-label": say("Start timer: {what}", { what }) }, say("Start timer"));
 }
 
 /** Part of every calculator's page: starts timers from its answer. */
