@@ -58,6 +58,9 @@ func (p calculatorPage) CardTitle() calc.Phrase {
 	if p.ID == front {
 		return "Job card"
 	}
+	if p.ID == "day" {
+		return "The day"
+	}
 	return "Answer"
 }
 

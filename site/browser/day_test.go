@@ -1,7 +1,10 @@
 package browser
 
 import (
+	"context"
 	"fmt"
+	"net/url"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -370,4 +373,88 @@ func TestTheDaysPassingStatesAreAccessible(t *testing.T) {
 	p.waitIn("#notices", "Done from")
 	rested(p)
 	p.axe(program, "a row open, a step done")
+}
+
+func TestTheDayOnPaper(t *testing.T) {
+	p := calmDay(t, deskDark)
+	p.prints()
+	for _, s := range []sheet{a4, letter} {
+		assert.LessOrEqual(t, p.onPaper("day", s), 2, s.name)
+	}
+	p.media("print")
+	p.has("#paper", "Every promise is kept", "This day is invented.", "Call sheet", "Painter 1", "Mix cup 1", "No later than", "1 Lids", "The day by painter and place")
+	assert.NotContains(t, p.inOneLine("#paper"), "Steps tried")
+	assert.False(t, p.sees(".present"))
+	p.shotWhole("day-print")
+}
+
+// The day is handed on by link and code, and the code says when it is too fine for a camera.
+func TestADayOfSixJobsIsHandedOn(t *testing.T) {
+	p := calmDay(t, phone)
+	p.tap("#share")
+	p.waitUntil("there is a code", `document.querySelector("#share-code .code") !== null`)
+	says := p.inOneLine("#share-verdict")
+	t.Logf("%s px; %s", evaluate[string](p, `document.querySelector("#share-code .code").getAttribute("viewBox")`), says)
+	p.shot("day-share")
+	short := evaluate[string](p, `(async () => {
+		let short = "";
+		navigator.clipboard.writeText = async (text) => { short = text; };
+		document.querySelector('[data-share="short"]').click();
+		await new Promise((done) => setTimeout(done, 100));
+		return short;
+	})()`)
+	shown := planShown(p)
+	if assert.NotEmpty(t, short) {
+		t.Logf("the short link has %d characters", len(short))
+		other := open(t, p.server, strings.TrimPrefix(short, p.server.url("")), desk)
+		other.waitIn("#day-search", "The plan after")
+		assert.Equal(t, shown, planShown(other))
+	}
+}
+
+// thirtyJobs is a day that a big shop might have.
+func thirtyJobs() string {
+	form := url.Values{"painters": {"3"}, "booths": {"2"}, "ovens": {"1"}}
+	for i, product := range []string{"Primer", "Ivory", "Moss green", "Night blue", "Clear"} {
+		row := fmt.Sprintf("paint.%d.", i+1)
+		form.Set(row+"product", product)
+		form.Set(row+"pot_life", strconv.Itoa(60+10*i))
+	}
+	for j := range 30 {
+		row, name := fmt.Sprintf("job.%d.", j+1), fmt.Sprintf("Job %d", j+1)
+		form.Set(row+"job_name", name)
+		form.Set(row+"bake_time", "20")
+		for i, product := range []string{"Primer", []string{"Ivory", "Moss green", "Night blue"}[j%3], "Clear"} {
+			row := fmt.Sprintf("coat.%d.", 3*j+i+1)
+			form.Set(row+"of_job", name)
+			form.Set(row+"product", product)
+			form.Set(row+"coats", "1")
+			form.Set(row+"spray_time", strconv.Itoa(4+(j+i)%5))
+			form.Set(row+"flash", "10")
+		}
+	}
+	return form.Encode()
+}
+
+// How long the core takes, in the browser, once it is warm: for the first plan of thirty jobs, and for slices of the search.
+func TestTheDaysFirstPlanIsThereAtOnce(t *testing.T) {
+	p := open(t, serve(t), "about.html", desk)
+	ctx, cancel := context.WithTimeout(p.ctx, 6*patience)
+	defer cancel()
+	ms, err := chromedp.Run(ctx, chromedp.Evaluate[[]float64](`(async () => {
+		const { Core } = await import(new URL("scripts/core.js", location.href));
+		const core = new Core("day.wasm", 60000), form = `+quoted(thirtyJobs())+`;
+		const time = async (text) => {
+			const began = performance.now(), r = await core.report("day", text);
+			if (r.problems.length > 0) throw new Error(JSON.stringify(r.problems));
+			return performance.now() - began;
+		};
+		const firsts = [], slices = [], least = (list) => Math.min(...list);
+		for (let i = 0; i < 6; i++) firsts.push(await time(form + "&tried=0&job.1.prep_time=" + (10 + i))); // another day each time
+		for (let n = 5000; n <= 40000; n += 5000) slices.push(await time(form + "&job.1.prep_time=15&tried=" + n));
+		return [firsts[0], least(firsts), least(slices)];
+	})()`, chromedp.EvalAwaitPromise))
+	require.NoError(t, err)
+	t.Logf("30 jobs in Chromium: the first report %.0f ms, that of another day %.0f ms; 5000 steps more and their report %.0f ms (the least of several, report and crossing included)", ms[0], ms[1], ms[2])
+	assert.Less(t, ms[1], 3000.0, "nobody waits that long for a first plan")
 }

@@ -63,6 +63,6 @@ export class Changes {
 
   #fill(before, after, says) {
     const values = new Map([...before.keys()].map((key) => [key, ""]).concat([...after]));
-    this.#main.dispatchEvent(new CustomEvent("fill", { detail: { values, says: `${says}.` } }));
+    this.#main.dispatchEvent(new CustomEvent("fill", { detail: { values, says: `${says}.`, own: true } }));
   }
 }

@@ -1,6 +1,7 @@
 // What makes a day quick to type: the names of jobs and products are offered where they are asked for again, a job's
 // coats are one touch away, and another job like it is, too.
 import { byId, el } from "./dom.js";
+import { notify } from "./notices.js";
 import { rowPattern } from "./rows.js";
 import { store, write } from "./state.js";
 import { say } from "./words.js";
@@ -28,6 +29,10 @@ export function easeTyping(main, changes) {
       const names = rowsOf(form, table).map((n) => form.get(`${table}.${n}.${key}`)).filter(Boolean);
       if (names.join("\n") !== [...list.children].map((o) => o.value).join("\n")) list.replaceChildren(...names.map((value) => el("option", { value })));
     }
+  });
+  main.addEventListener("fill", ({ detail: { values, own } }) => {
+    const sheets = [...values].some(([key, text]) => text && /^(paint\.\d+\.pot_life|coat\.\d+\.flash)$/.test(key));
+    if (sheets && !own) notify(say("Pot life and flash-off stand as the data sheet has them, for its temperature. Enter them for your booth: warm, the pot life is shorter; cold, the flash-off is longer."));
   });
   main.addEventListener("toggle", ({ target }) => target.open && target.closest(".row") && dress(target.closest(".row")), true);
 

@@ -12,11 +12,11 @@ export function lay({ report }, code) {
   sheet.replaceChildren(
     ...(code ? [el("figure", { class: "paper-code" }, codePicture(code), el("figcaption", {}, say("Scan to open this form")))] : []),
     ...head(false), ...incomplete(report.problems), verdict(),
-    ...tables(list("jobs_done")), ...list("call").map(calls),
+    ...tables(list("jobs_done")), ...list("call").map(calls), ...list("cups_mixed").map(cups),
+    figures(report.figures.filter((f) => !f.key.startsWith("tried_"))),
+    el("div", { class: "paper-pictures" },
+      el("p", {}, ...list("jobs_done").flatMap((l) => l.rows.flatMap((row, i) => [el("b", {}, String(i + 1)), ` ${row[0].text}   `]))), ...report.pictures.map(drawn)),
     el("ul", { class: "paper-cautions" }, ...report.cautions.map((c) => el("li", {}, c))),
-    el("div", { class: "paper-second" }, ...list("cups_mixed").map(cups), figures(report.figures.filter((f) => !f.key.startsWith("tried_"))),
-      el("p", { class: "paper-jobs" }, ...list("jobs_done").flatMap((l) => l.rows.flatMap((row, i) => [el("b", {}, String(i + 1)), ` ${row[0].text}   `]))),
-      ...report.pictures.map(drawn)),
   );
 }
 

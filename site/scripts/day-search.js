@@ -4,7 +4,8 @@ import { parse, write } from "./state.js";
 
 const slice = 120; // ms that one slice should take, so that a question of the person's never waits long
 const patience = 45000; // ms without a better plan, after which it rests by itself
-const stride = 1000, most = 20000; // steps of a slice, the least and the most; the core rounds up to whole strides
+const stride = 1000; // the core rounds up to whole strides
+const least = 4000, most = 40000; // steps of a slice: fewer cost no less, because each has its report
 const limit = 19_900_000; // steps from which on the core looks no further, whatever it may find
 const plainCount = /^\d{1,7}$/;
 
@@ -23,7 +24,7 @@ export class Search {
   #looking; // settles when the search rests
   #halt = false;
   #run = 0; // counts searches: an answer to an older one is left alone
-  #step = stride;
+  #step = least;
   #shown; // what the plan said when it was last shown
   #found; // the steps after which it said so: no more are needed to make it again
   #since; // when it last got better
@@ -154,7 +155,7 @@ export class Search {
   // Twice as many steps where a slice was short, half as many where it was long.
   #pace(ms) {
     if (ms < slice / 2) this.#step = Math.min(most, 2 * this.#step);
-    if (ms > slice) this.#step = Math.max(stride, Math.floor(this.#step / (2 * stride)) * stride);
+    if (ms > slice) this.#step = Math.max(least, this.#step / 2);
   }
 
   #end(why) {
