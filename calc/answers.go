@@ -52,6 +52,7 @@ type Cell struct {
 	Num   Num
 	Text  *Text
 	unit  unit.Unit // that it is always shown in; none for the reader's
+	of    string
 	timer *Timer
 }
 
@@ -70,6 +71,9 @@ func (c Cell) In(u unit.Unit) Cell { c.unit = u; return c }
 //go:noinline
 func Told(t Text) Cell { return Cell{Text: &t} }
 
+// About names the step that a cell tells of, as [Shape.Of] does.
+func (c Cell) About(step string) Cell { c.of = step; return c }
+
 // List adds a row to an output that has columns, one cell a column.
 func (w *Working) List(out Output, cells ...Cell) {
 	row := make([]figure, len(out.Columns))
@@ -82,7 +86,7 @@ func (w *Working) List(out Output, cells ...Cell) {
 				row[i].unit = c.unit
 			}
 		}
-		row[i].timer = c.timer
+		row[i].of, row[i].timer = c.of, c.timer
 	}
 	w.lists[out.Key] = append(w.lists[out.Key], row)
 }

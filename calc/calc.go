@@ -122,7 +122,7 @@ type Output struct {
 	Words    bool      // words instead of a number
 	Columns  []Output  // of a list
 	Main     bool      // shown large, and in the short answer
-	Look     string    // how a list is laid out: blank for a table, "pour" for a scale column, "clock" for a call sheet, "labels" for paper alone
+	Look     string    // how a list is laid out: blank for a table, "pour" for a scale column, "clock" for a call sheet, "labels" for paper alone, "hand-over" for another page
 	Optional bool      // Work may leave it out
 }
 

@@ -69,6 +69,8 @@ func (e *Entry) Picked(in Input) string { return e.answers[in.Key].text }
 func (e *Entry) Words(in Input) string { return e.answers[in.Key].text }
 
 // Sound reports whether every one of these inputs was read without a problem.
+//
+//go:noinline
 func (e *Entry) Sound(ins ...Input) bool {
 	for _, in := range ins {
 		if e.answers[in.Key].bad {
@@ -79,6 +81,8 @@ func (e *Entry) Sound(ins ...Input) bool {
 }
 
 // Clean reports whether every input of the form, or of this row, was read without a problem.
+//
+//go:noinline
 func (e *Entry) Clean() bool {
 	for _, a := range e.answers {
 		if a.bad {

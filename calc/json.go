@@ -70,6 +70,9 @@ func (j *jsonWriter) figure(f Figure) {
 		j.text("full", f.Full)
 	}
 	j.ints("steps", f.Steps)
+	if f.Of != "" {
+		j.text("of", f.Of)
+	}
 	if f.Timer != nil {
 		j.timer(f.Timer)
 	}
@@ -123,6 +126,9 @@ func (j *jsonWriter) picture(p Picture) {
 		default:
 			j.number("w", s.W)
 			j.number("h", s.H)
+		}
+		if s.Of != "" {
+			j.text("of", s.Of)
 		}
 	})
 }

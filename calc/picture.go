@@ -20,6 +20,7 @@ type Shape struct {
 	Look      string // what it stands for, which decides how it is inked: "axis", "grid", "coat", "flash", …
 	AnchorEnd bool   // text ends at X
 	AnchorMid bool   // text is centred on X
+	Of        string // the step that a bar shows, as a calculator takes it back from the page; blank for none
 }
 
 // A ShapeKind says what a shape is.

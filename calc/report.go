@@ -66,6 +66,7 @@ type Figure struct {
 	Typed      string  // the same, rounded as Text is, as a form takes it in whatever language; blank for words
 	Full       string  // the same to nine digits, to be added up further
 	Steps      []int   // the working behind it, as places in Steps counted from 1
+	Of         string  // the step that it tells of, as [Shape] has it
 	Timer      *Timer  // that it can start, or nil
 }
 
@@ -98,6 +99,7 @@ type figure struct {
 	isNum bool
 	unit  unit.Unit // to show it in
 	steps []int
+	of    string
 	timer *Timer
 }
 
@@ -115,7 +117,7 @@ func (w *Working) figure(out Output, n Num) figure {
 
 // show words a figure. ok is false when there is no finite number to show.
 func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
-	fig = Figure{Key: out.Key, Label: l.label(out.Key, out.Label), Text: f.text, Steps: f.steps, Timer: f.timer}
+	fig = Figure{Key: out.Key, Label: l.label(out.Key, out.Label), Text: f.text, Steps: f.steps, Of: f.of, Timer: f.timer}
 	if !f.isNum {
 		return fig, true
 	}

@@ -13,6 +13,7 @@ import (
 // where only the number matters.
 type Working struct {
 	*Entry
+	form     Form
 	problems Problems // with the form; further ones are added by Reject
 	voice    voice
 	steps    []Step
@@ -24,6 +25,9 @@ type Working struct {
 	rows     []RowText
 	brief    bool // nobody reads the steps
 }
+
+// Form is what was filled in, not to be changed: for a calculator that remembers its last answer.
+func (w *Working) Form() Form { return w.form }
 
 // A Step is one line of the working.
 type Step struct {

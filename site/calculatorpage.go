@@ -9,6 +9,7 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/check"
+	vocabulary "spraywright/calc/field"
 	"spraywright/calc/menu"
 )
 
@@ -33,6 +34,20 @@ func (p calculatorPage) CoreFile() string {
 	return ""
 }
 
+// modules are the scripts of calculators whose pages do more than ask and answer.
+var modules = map[string]string{"day": "day"}
+
+// Module is the page's own script, or blank.
+func (p calculatorPage) Module() string { return modules[p.ID] }
+
+// Paced is the input that says how long the core looks for a better answer, or blank.
+func (p calculatorPage) Paced() string {
+	if p.Input(vocabulary.Tried.Key) == nil {
+		return ""
+	}
+	return vocabulary.Tried.Key
+}
+
 // Places reports whether the form has named parts.
 func (p calculatorPage) Places() bool { return len(p.Form) > 1 }
 
@@ -44,6 +59,9 @@ func (p calculatorPage) CardTitle() calc.Phrase {
 	if p.ID == front {
 		return "Job card"
 	}
+	if p.ID == "day" {
+		return "The day"
+	}
 	return "Answer"
 }
 
@@ -53,6 +71,9 @@ func newCalculatorPage(t tongue, c *calc.Calculator, testdata fs.FS) (calculator
 	call := calc.Phrase("Fill in an example")
 	if c.ID == front {
 		call = "Try the demo job (invented)"
+	}
+	if c.ID == "day" {
+		call = "Try a day of six jobs (invented)"
 	}
 	if errors.Is(err, fs.ErrNotExist) {
 		form, err = c.ExampleForm(), nil

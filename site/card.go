@@ -17,11 +17,12 @@ type cardPlace struct {
 	Outputs []calc.Output
 }
 
-// cardPlaces gathers the outputs by place, in the order in which the places first occur. Labels are for paper alone.
+// cardPlaces gathers the outputs by place, in the order in which the places first occur. Labels are for paper
+// alone, and what is handed over is for another page.
 func cardPlaces(c *calc.Calculator) []cardPlace {
 	var places []cardPlace
 	for _, out := range c.Outputs {
-		if out.Look == "labels" {
+		if out.Look == "labels" || out.Look == "hand-over" {
 			continue
 		}
 		i := slices.IndexFunc(places, func(p cardPlace) bool { return p.Name == out.Place })

@@ -9,8 +9,9 @@ import (
 // importsOf finds what a script imports as it starts; what it imports while running is left out.
 var importsOf = regexp.MustCompile(`(?m)^(?:import|export) (?:[^"]*? from )?"\./([^"]+)"`)
 
-// atFirst lists the scripts that a calculator's page needs as it opens, so that the browser fetches them together.
-func atFirst(site bundle) []string {
+// atFirst lists the scripts that a calculator's page needs as it opens, its own module included, so that the browser
+// fetches them together.
+func atFirst(site bundle, module string) []string {
 	var all []string
 	var add func(name string)
 	add = func(name string) {
@@ -23,7 +24,7 @@ func atFirst(site bundle) []string {
 			add(string(m[1]))
 		}
 	}
-	for _, name := range []string{"app.js", "page.js", "extras.js"} {
+	for _, name := range []string{"app.js", "page.js", "extras.js", module + ".js"} {
 		add(name)
 	}
 	slices.Sort(all)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"html/template"
 	"io/fs"
+	"slices"
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
@@ -84,7 +85,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		}
 		all.add(p)
 		numbers.add(t, p)
-		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true}, p); err != nil {
+		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true, Module: p.Module()}, p); err != nil {
 			return err
 		}
 		if p.Example.Working == nil {
@@ -107,7 +108,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		{page{Name: "put-on-page", Title: "Put it on your page", Description: "Any calculator in a frame of your own page", Module: "put-on-page"}, menu.Listed()},
 		{page{Name: "exercises", Title: "Exercises", Description: "Tasks with numbers of your own, judged at once, with the working", Module: "exercise"}, exerciseTopics()},
 		{page{Name: "exercise-set", Title: "Make a set of exercises", Description: "Exercises from any calculator, as a link for your learners", Module: "exercise-set"}, exerciseTopics()},
-		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menu.Listed()},
+		{page{Name: "menu", Title: "All calculators", Description: "Every calculator, by topic"}, menuTopics()},
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "numbers", Title: "Where every number comes from", Description: "Every published value that the answers are held to, beside what comes out here"}, numbers},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
@@ -129,7 +130,7 @@ func (r renderer) render(body string, p page, data any) error {
 	}
 	p.Body = template.HTML(b.String())
 	if p.Units {
-		p.Modules = atFirst(r.site)
+		p.Modules = atFirst(r.site, p.Module)
 	}
 	b.Reset()
 	if err := r.ExecuteTemplate(&b, "layout", p); err != nil {
@@ -137,6 +138,14 @@ func (r renderer) render(body string, p page, data any) error {
 	}
 	r.site[r.Folder()+p.File] = bytes.Clone(b.Bytes())
 	return nil
+}
+
+// menuTopics is the menu as its page shows it: the day, which whole jobs go into, stands behind the job.
+func menuTopics() []menu.Topic {
+	all := menu.Listed()
+	i := slices.IndexFunc(all, func(t menu.Topic) bool { return t.ID == "day" })
+	day := all[i]
+	return slices.Insert(slices.Delete(all, i, i+1), 1, day)
 }
 
 // calculators is every calculator that has a page, in menu order.

@@ -123,5 +123,5 @@ func TestAFineCodeIsDrawnWithAWarning(t *testing.T) {
 	}
 	r := codeOf(t, page+"#"+counted(form))
 	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
-	assert.Contains(t, scanned(t, r.Pictures[0]), page+"#"+folding)
+	assert.Contains(t, scanned(t, r.Pictures[0]), page+"#"+"1:")
 }

@@ -20,6 +20,13 @@ func demo(t testing.TB) calc.Form {
 	return calc.ParseForm(string(text))
 }
 
+// sixJobs is the invented day.
+func sixJobs(t testing.TB) calc.Form {
+	text, err := os.ReadFile("../../testdata/demo/day.txt")
+	require.NoError(t, err)
+	return calc.ParseForm(string(text))
+}
+
 // counted writes a form as a link that is handed on: with the number of its entries at both ends.
 func counted(form calc.Form) string {
 	n := "fields=" + strconv.Itoa(len(form))
@@ -44,7 +51,7 @@ func twentyParts(t testing.TB) calc.Form {
 
 func TestAFoldedFormComesBackAsItWas(t *testing.T) {
 	accents := calc.Form{"part.1.name": "Guardabarros de atrás, ñandú", "coat.2.ratio": "4:1+10%", "air": "21,5", "air.unit": "degF", "part.1.length.unit": "in"}
-	for _, text := range []string{counted(demo(t)), counted(twentyParts(t)), accents.String(), "air=31", "units=us", "part.length.unit=in&part.12.length=3/4", "x=", "a.b.c.d=1&a.b.c.d.unit=2"} {
+	for _, text := range []string{counted(sixJobs(t)), counted(demo(t)), counted(twentyParts(t)), accents.String(), "air=31", "units=us", "part.length.unit=in&part.12.length=3/4", "x=", "a.b.c.d=1&a.b.c.d.unit=2"} {
 		folded, ok := Fold(text)
 		assert.True(t, ok, text)
 		assert.Empty(t, strings.Trim(folded, letters), "a letter that a code does not pack, or an address not hold")
@@ -92,16 +99,16 @@ func TestRandomFormsComeBackAsTheyWere(t *testing.T) {
 
 // A code made to do harm is refused, or gives a text that a phone can hold.
 func TestHostileCodesAreRefused(t *testing.T) {
-	for _, bad := range []string{"", "1:", "2:ABC", "1:abc", "1:A", "1::::", "1:%41", "1:" + strings.Repeat("0", mostLetters+1), "1: ", "1:" + toLetters([]byte("&"+strings.Repeat("x", 60)+".1&air=2")), "air=31"} {
+	for _, bad := range []string{"", "1:", "2:AB", "3:ABC", "2:" + toLetters(shorten("&a=^7", dayTokens)), "2:" + toLetters(shorten("&a=^x", dayTokens)), "1:abc", "1:A", "1::::", "1:%41", "1:" + strings.Repeat("0", mostLetters+1), "1: ", "1:" + toLetters([]byte("&"+strings.Repeat("x", 60)+".1&air=2")), "air=31"} {
 		_, ok := Unfold(bad)
 		assert.Equal(t, bad == "1:", ok, "%.40q", bad)
 	}
 	var units []byte
 	for range mostLetters / 3 {
-		units = append(units, shorten("&.unit=")...)
-		units = append(units, shorten("&unit=")...)
+		units = append(units, shorten("&.unit=", tokens)...)
+		units = append(units, shorten("&unit=", tokens)...)
 	}
-	text, _ := Unfold(folding + toLetters(units)[:mostLetters])
+	text, _ := Unfold("1:" + toLetters(units)[:mostLetters])
 	assert.Less(t, len(text), 1<<18)
 }
 
@@ -119,11 +126,30 @@ func FuzzUnfold(f *testing.F) {
 
 // The list is part of every link handed on. One byte says a token, so that there can be no more than the bytes left free.
 func TestTheListOfTokensIsSound(t *testing.T) {
-	list := strings.Fields(tokens)
-	assert.LessOrEqual(t, len(list), 32+0x81)
-	seen := map[string]bool{}
-	for _, token := range list {
-		assert.False(t, seen[token], "%s stands twice", token)
-		seen[token] = true
+	for _, f := range foldings {
+		list := strings.Fields(f.tokens)
+		assert.LessOrEqual(t, len(list), 32+0x81, f.mark)
+		seen := map[string]bool{}
+		for _, token := range list {
+			assert.False(t, seen[token], "%s stands twice", token)
+			seen[token] = true
+		}
 	}
+}
+
+// A code once on paper is read for good.
+func TestOldCodesAreRead(t *testing.T) {
+	text, ok := Unfold("1:910XJNUM7FNY91")
+	assert.True(t, ok)
+	assert.NotEmpty(t, text)
+}
+
+// A day of six jobs, each of its entries typed, is less than what a camera reads at ease: 117 modules.
+func TestADayOfSixJobsFoldsSmall(t *testing.T) {
+	text := counted(sixJobs(t))
+	folded, ok := Fold(text)
+	assert.True(t, ok)
+	assert.Equal(t, "2:", folded[:2])
+	t.Logf("%d characters, %d folded", len(text), len(folded))
+	assert.Less(t, len(folded), 1800)
 }

@@ -25,6 +25,26 @@ const tokens = "&fields= &units=us &unit= &part. &coat. & .unit= .00 .0 .5" +
 	// pieces of names, in English and in Spanish: á é í ñ ó come first
 	" %C3%A1 %C3%A9 %C3%AD %C3%B1 %C3%B3 er de la or on li ar al te ra en es st re co"
 
+// dayTokens are those of the booth day: folding 2. A form there has many rows, so a value that the row before has too is a
+// part of some.
+const dayTokens = "&fields= &units=us &unit= .unit= &coat. &job. &paint. &break. &done. &pin. =\" =^" +
+	// the shop
+	" &clock= &aim= &painters= &booths= &booth_room= &prep_bays= &ovens= &rinse_same= &rinse_darker= &rinse_lighter= &rinse_clear=" +
+	" &clean_time= &rinse_inside= &walk_time= &door_time= &cup_size= &losses= &share_cups= &tried= &now=" +
+	// columns
+	" &product= &shade= &pot_life= &mix_time= &job_name= &job_parts= &ready_from= &promised_by= &priority= &prep_time= &prep_by=" +
+	" &bake_time= &bake_heat= &of_job= &coats= &spray_time= &coat_amount= &flash= &flash_last= &recoat_within= &new_cup= &may_leave=" +
+	" &break_from= &break_to= &painter_number= &day_step= &coat_number= &started_at= &ended_at= &place_number= &cup_number= &mixed_at= &held_at=" +
+	// columns that say again what the row before does, or name what has been named
+	" &of_job=\" &product=\" &coats=\" &flash=\" &flash_last=\" &recoat_within=\" &may_leave=\" &bake_time=\" &bake_heat=\" &mix_time=\"" +
+	" &of_job=^ &product=^ &job_name=^ &painter_number=\" &place_number=\" &day_step=\" &day_step=spray &cup_number=\"" +
+	// answers of choices, and units
+	" promises home waste lightest light middle darkest dark usual high low painter other spray prep bake yes degF" +
+	// numbers and times
+	" 00 05 10 15 20 25 30 35 40 45 50 55 60 70 80 90 :00 :05 :10 :15 :20 :25 :30 :35 :40 :45 :50 :55 8: 9: 10: 11: 12: 13: 14: 15: 16:" +
+	// pieces of names, in English and in Spanish
+	" +clear +primer Two-pack Job+ %C3%A1 %C3%A9 %C3%AD %C3%B1 %C3%B3 er de la or on ar al te ra en es st re co"
+
 // free are the bytes that no form is written with: a form is written in the visible characters of ASCII.
 func free(n int) byte {
 	if n < ' ' {
@@ -34,7 +54,7 @@ func free(n int) byte {
 }
 
 // shorten writes each token as its byte, the longest that fits first.
-func shorten(text string) []byte {
+func shorten(text, tokens string) []byte {
 	list := strings.Fields(tokens)
 	var packed []byte
 	for len(text) > 0 {
@@ -50,7 +70,7 @@ func shorten(text string) []byte {
 }
 
 // lengthen undoes shorten. ok is false for a byte that stands for nothing.
-func lengthen(packed []byte) (text string, ok bool) {
+func lengthen(packed []byte, tokens string) (text string, ok bool) {
 	list := strings.Fields(tokens)
 	var b strings.Builder
 	for _, c := range packed {

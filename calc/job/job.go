@@ -76,6 +76,7 @@ func work(w *calc.Working) {
 	if w.Ready(placeParts, placeCoats, placeGun, placeAir) {
 		j.vocAndCost()
 		j.callSheet()
+		j.handOverDay()
 	}
 	j.cautions()
 }

@@ -92,7 +92,7 @@ var (
 
 func outputs() []calc.Output {
 	return []calc.Output{
-		toMixAll, leftOver, amounts, cups, labels, films, startPressure, pressures, doneAt, takes, timeline, times,
+		toMixAll, leftOver, amounts, cups, labels, films, startPressure, pressures, doneAt, takes, timeline, times, handOver,
 		vocs, vocAll, costAll, costWaste, costArea, areaAll, dewPoint, margin,
 	}
 }

@@ -32,11 +32,14 @@ func TestAnyNumbersWithinTheLimitsHaveAnAnswer(t *testing.T) {
 				}
 			}
 		}
-		if answered*10 < random {
+		if answered*10 < random && seldom[c.ID] == "" {
 			t.Errorf("only %d of %d random forms are answered; are the limits wider than the formulas hold?", answered, random)
 		}
 	})
 }
+
+// seldom lists calculators whose random forms hardly ever go together, each with the reason why.
+var seldom = map[string]string{"day": "its rows name each other, as random ones do not; the tests of calc/day draw days that do"}
 
 // names reports whether a field is an input of the calculator.
 func names(c *calc.Calculator, field string) bool { return c.Input(withoutRow(field)) != nil }

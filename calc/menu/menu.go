@@ -8,7 +8,9 @@ import (
 	"spraywright/calc/area"
 	"spraywright/calc/climate"
 	"spraywright/calc/code"
+	"spraywright/calc/core"
 	"spraywright/calc/cure"
+	"spraywright/calc/day"
 	"spraywright/calc/drying"
 	"spraywright/calc/film"
 	"spraywright/calc/gun"
@@ -25,80 +27,62 @@ import (
 	"spraywright/calc/voc"
 )
 
-// A Topic is a group of calculators. One without a title is not listed: pages ask its calculators themselves, and they
-// have no page of their own.
-type Topic struct {
-	ID     string
-	Title  calc.Phrase
-	Makers []calc.Maker
-}
-
-// Listed reports whether the topic stands in the menu.
-func (t Topic) Listed() bool { return t.Title != "" }
-
-// Calculators makes the calculators of the topic.
-func (t Topic) Calculators() []*calc.Calculator {
-	all := make([]*calc.Calculator, len(t.Makers))
-	for i, m := range t.Makers {
-		all[i] = m.Make()
-	}
-	return all
-}
-
-// A Core is what is compiled into one WebAssembly file. There are several so that a page downloads little more than
-// what it uses; each carries Go's runtime, so that many would be worse.
-type Core struct {
-	Name   string
-	Topics []Topic
-}
+// What a core holds is described where no topic is known; see package core.
+type (
+	Topic = core.Topic
+	Core  = core.Core
+)
 
 // Job is the core of the page that the site opens on. Each core is a function, so that a program which calls one does
 // not hold the others.
 func Job() Core {
-	return Core{"job", []Topic{
-		{"job", "The job", job.Calculators},
-		{"settings", "Today’s settings", settings.Calculators},
+	return Core{Name: "job", Topics: []Topic{
+		{ID: "job", Title: "The job", Makers: job.Calculators},
+		{ID: "settings", Title: "Today’s settings", Makers: settings.Calculators},
 	}}
 }
 
 // Bench is the core of the questions at the mixing bench.
 func Bench() Core {
-	return Core{"bench", []Topic{
-		{"mixing", "At the scale", mixing.Calculators},
-		{"film", "Film and coverage", film.Calculators},
-		{"area", "Areas", area.Calculators},
-		{"viscosity", "Viscosity", viscosity.Calculators},
-		{"voc", "VOC", voc.Calculators},
+	return Core{Name: "bench", Topics: []Topic{
+		{ID: "mixing", Title: "At the scale", Makers: mixing.Calculators},
+		{ID: "film", Title: "Film and coverage", Makers: film.Calculators},
+		{ID: "area", Title: "Areas", Makers: area.Calculators},
+		{ID: "viscosity", Title: "Viscosity", Makers: viscosity.Calculators},
+		{ID: "voc", Title: "VOC", Makers: voc.Calculators},
 	}}
 }
 
 // Booth is the core of the questions at the booth.
 func Booth() Core {
-	return Core{"booth", []Topic{
-		{"climate", "Air and moisture", climate.Calculators},
-		{"drying", "Flash-off", drying.Calculators},
-		{"gun", "Gun", gun.Calculators},
-		{"supply", "Air supply", supply.Calculators},
-		{"cure", "Pot life and cure", cure.Calculators},
-		{"vent", "Booth and safety", vent.Calculators},
-		{"money", "Money", money.Calculators},
+	return Core{Name: "booth", Topics: []Topic{
+		{ID: "climate", Title: "Air and moisture", Makers: climate.Calculators},
+		{ID: "drying", Title: "Flash-off", Makers: drying.Calculators},
+		{ID: "gun", Title: "Gun", Makers: gun.Calculators},
+		{ID: "supply", Title: "Air supply", Makers: supply.Calculators},
+		{ID: "cure", Title: "Pot life and cure", Makers: cure.Calculators},
+		{ID: "vent", Title: "Booth and safety", Makers: vent.Calculators},
+		{ID: "money", Title: "Money", Makers: money.Calculators},
 	}}
 }
 
 // Shelf is the core of what is kept.
 func Shelf() Core {
-	return Core{"shelf", []Topic{
-		{"shelf", "Shelf", shelf.Calculators},
-		{"customer", "For your customers", shelf.Customer},
-		{"record", "Records", record.Calculators},
-		{"log-file", "", record.Files},
-		{"timing", "Timers", timing.Calculators},
-		{"code", "", code.Calculators},
+	return Core{Name: "shelf", Topics: []Topic{
+		{ID: "shelf", Title: "Shelf", Makers: shelf.Calculators},
+		{ID: "customer", Title: "For your customers", Makers: shelf.Customer},
+		{ID: "record", Title: "Records", Makers: record.Calculators},
+		{ID: "log-file", Makers: record.Files},
+		{ID: "timing", Title: "Timers", Makers: timing.Calculators},
+		{ID: "code", Makers: code.Calculators},
 	}}
 }
 
+// Day is the core of the booth day.
+func Day() Core { return day.Core() }
+
 // Cores lists every core. What calls it holds every calculator.
-func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf()} }
+func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf(), Day()} }
 
 // Listed is the menu.
 func Listed() []Topic {
@@ -112,18 +96,6 @@ func Topics() []Topic {
 		all = append(all, c.Topics...)
 	}
 	return all
-}
-
-// Find makes the calculator with an ID, or returns nil.
-func (c Core) Find(id string) *calc.Calculator {
-	for _, t := range c.Topics {
-		for _, m := range t.Makers {
-			if m.ID == id {
-				return m.Make()
-			}
-		}
-	}
-	return nil
 }
 
 // Find makes the calculator with an ID, whichever core holds it, or returns nil.

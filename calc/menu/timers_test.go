@@ -31,7 +31,8 @@ func TestTimersCountWhatTheAnswerSays(t *testing.T) {
 		}
 	})
 	for _, want := range []string{"pot-life pot", "cup-age pot", "part-used-cup pot", "flash-time flash", "recoat-window recoat", "bake-equivalent bake",
-		"settings flash", "settings pot", "job flash", "job pot", "job recoat", "time-left flash", "time-left pot", "time-left recoat", "time-left bake"} {
+		"settings flash", "settings pot", "job flash", "job pot", "job recoat", "time-left flash", "time-left pot", "time-left recoat", "time-left bake",
+		"day flash", "day pot", "day recoat", "day bake"} {
 		assert.True(t, seen[want], "no answer starts "+want)
 	}
 }

@@ -133,7 +133,7 @@ func fillIn(p *tab) {
 }
 
 // fewPages stand for the kinds of page there are.
-var fewPages = []string{"index.html", "settings.html", "wet-film.html", "mix.html", "gauge-readings.html", "gun-delivery.html", "shelf.html", "data-sheet.html", "timers.html", "log.html", "gauge.html", "es/index.html", "menu.html", "sources.html", "help.html"}
+var fewPages = []string{"index.html", "day.html", "settings.html", "wet-film.html", "mix.html", "gauge-readings.html", "gun-delivery.html", "shelf.html", "data-sheet.html", "timers.html", "log.html", "gauge.html", "es/index.html", "menu.html", "sources.html", "help.html"}
 
 // What stands on the page only for a while: problems, rows and working open, something removed, a link arrived.
 func TestPassingStatesAreAccessible(t *testing.T) {

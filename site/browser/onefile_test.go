@@ -33,6 +33,8 @@ func TestInOneFile(t *testing.T) {
 		"large text":          TestLargeTextNeedsNoSidewaysScroll,
 		"contrast":            TestEveryTextStandsOutFromItsGround,
 		"controls":            TestControlsAreLargeAndNamed,
+		"a day typed":         TestADayIsTyped,
+		"a day’s step done":   TestAStepIsDoneAndTheDayPlannedAgainFromNow,
 		"a trainer’s set":     TestATrainersSetIsDoneByALearner,
 		"a course package":    TestASCORMCourseGetsTheScore,
 		"a lesson":            TestTheGraphOfALessonHasGaps,

@@ -92,6 +92,7 @@ export class Card {
 
   #pictures(pictures) {
     const rest = pictures.filter((p) => {
+      if (this.#root.querySelector(`[data-picture="${CSS.escape(p.key)}"]`)) return false; // its own module draws it
       const holder = this.#root.querySelector(`[data-out="${CSS.escape(p.key)}"]:not([hidden])`);
       if (!holder) return true;
       const old = holder.querySelector(".picture");

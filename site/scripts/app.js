@@ -28,16 +28,17 @@ addEventListener("hashchange", (event) => {
 
 mindTimers();
 const main = document.querySelector("main");
-if (main.dataset.calculator && !turn()) {
-  const { Page } = await import("./page.js");
-  const { attach } = await import("./extras.js");
-  attach(main);
-  new Page(main).open();
-}
-// Other pages that do something name their module, which exports open(main).
-const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js"), received: () => import("./received.js"), "put-on-page": () => import("./put-on-page.js") };
+// Pages that do something of their own name their module, which exports open(main).
+const pages = { shelf: () => import("./shelf.js"), timers: () => import("./timers.js"), log: () => import("./log.js"), gauge: () => import("./gauge.js"), day: () => import("./day.js"), exercise: () => import("./exercise.js"), "exercise-set": () => import("./exercise-set.js"), received: () => import("./received.js"), "put-on-page": () => import("./put-on-page.js") };
 try {
-  await pages[main.dataset.module]?.().then((module) => module.open(main));
+  const calculates = main.dataset.calculator && !turn();
+  await pages[main.dataset.module]?.().then((module) => module.open(main)); // before the first answer
+  if (calculates) {
+    const { Page } = await import("./page.js");
+    const { attach } = await import("./extras.js");
+    attach(main);
+    new Page(main).open();
+  }
 } finally {
   keepOffline();
 }

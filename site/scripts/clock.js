@@ -35,6 +35,19 @@ export function timeOfDay(ms, from = Date.now()) {
     (offset === here.getTimezoneOffset() ? "" : ` UTC${sign(-offset)}${Math.floor(Math.abs(offset) / 60)}:${two(Math.abs(offset) % 60)}`);
 }
 
+/** A moment as minutes after midnight, and a time of day that the core wrote as the same. */
+export const minuteOfDay = (ms = Date.now()) => 60 * new Date(ms).getHours() + new Date(ms).getMinutes();
+export const readTime = (text) => text.split(":").reduce((sum, n) => 60 * sum + Number(n), 0);
+
+/** Minutes after midnight as a time of day, as the core takes and writes it. */
+export function writeTime(minutes) {
+  const m = ((Math.round(minutes) % (24 * 60)) + 24 * 60) % (24 * 60);
+  return `${Math.floor(m / 60)}:${two(m % 60)}`;
+}
+
+/** Whether a text is a time of day that can be moved on by minutes. */
+export const isTime = (text) => /^\d{1,2}:\d\d$/.test(text.trim());
+
 /** Whether a moment is of the same day as another. */
 export const sameDay = (ms, from = Date.now()) => midnight(new Date(ms)) === midnight(new Date(from));
 

@@ -5,11 +5,12 @@ import { say } from "./words.js";
 import { decimalMark } from "./tongue.js";
 import { scriptAddress, workerType } from "./trusted.js";
 
-const patience = 2000; // ms for one answer
+const usual = 2000; // ms for one answer
 const bootPatience = 20000; // ms for the core to load and compile, on a slow phone
 
 export class Core {
   #file; // the compiled core
+  #patience;
   #worker;
   #speech; // { words, mark }: what it speaks
   #module; // compiled once, kept for the next worker
@@ -19,8 +20,9 @@ export class Core {
   #last = Promise.resolve(); // the question before: it answers one at a time
   #n = 0;
 
-  constructor(file) {
+  constructor(file, patience = usual) {
     this.#file = file;
+    this.#patience = patience;
     this.#ready = this.#boot();
     this.#ready.catch(() => {}); // told to whoever asks
   }
@@ -96,7 +98,7 @@ export class Core {
     if (this.#onPage) return this.#onPage(id, form);
     return new Promise((done, fail) => {
       const n = ++this.#n;
-      const timer = setTimeout(() => this.#settle(undefined, new Error("too slow")), patience);
+      const timer = setTimeout(() => this.#settle(undefined, new Error("too slow")), this.#patience);
       this.#pending = { n, done, fail, timer };
       this.#worker.postMessage({ n, id, form });
     });

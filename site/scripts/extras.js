@@ -4,13 +4,14 @@
 
 import { handing } from "./customer-part.js";
 import { offerLessons } from "./lesson-part.js";
+import { offerDay } from "./day-offer.js";
 import { offerLogging } from "./log-offer.js";
 import { nudging } from "./nudge.js";
 import { offerPaper } from "./paper.js";
 import { shelf } from "./shelf-part.js";
 import { offerTimers } from "./timer-button.js";
 
-const parts = [nudging, shelf, offerTimers, offerLogging, offerPaper, offerLessons, handing];
+const parts = [nudging, shelf, offerTimers, offerDay, offerLogging, offerPaper, offerLessons, handing];
 
 export function attach(main) {
   for (const part of parts) part(main);

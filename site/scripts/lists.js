@@ -72,12 +72,19 @@ function tick(cup, row) {
   return el("label", { class: "pour-part" }, box, el("span", {}, row[1].text));
 }
 
-// From, until, what, and what to mind.
+// From, until, who where it says so, what, what to mind, and times not to miss. A row names the step that it is about.
 function clock(l, make) {
-  const lines = l.rows.map((row, i) => el("li", { class: "clock-line", "data-line": "" },
-    el("span", { class: "clock-time" }, make(i, 0), row[1].text ? el("span", { class: "until" }, "–", make(i, 1)) : ""),
-    el("span", { class: "clock-what" }, make(i, 2)),
-    ...row.slice(3).map((f, k) => (f.text ? el("span", { class: "clock-mind" }, make(i, k + 3)) : "")),
-    timerButton(row[2], `${l.key}.${i}.2`, row[2].text)));
+  const what = l.columns.findIndex((c) => c.key === "step");
+  const lines = l.rows.map((row, i) => {
+    const said = (k) => k > 1 && row[k].text && row[k].text !== "—";
+    const part = (k, name, ...before) => (said(k) ? [el("span", { class: name }, ...before, make(i, k))] : []);
+    const times = row.slice(what + 2).flatMap((_, k) => part(k + what + 2, "clock-mind clock-latest", l.columns[k + what + 2].label, " "));
+    const line = el("li", { class: "clock-line", "data-line": "" },
+      el("span", { class: "clock-time" }, make(i, 0), row[1].text ? el("span", { class: "until" }, "–", make(i, 1)) : ""),
+      ...(what > 2 ? part(2, "clock-who") : []), ...part(what, "clock-what"), ...part(what + 1, "clock-mind"), ...times,
+      ...row.map((f, k) => timerButton(f, `${l.key}.${i}.${k}`, what > 2 ? f.timer?.of : f.text)));
+    if (row[what].of) line.dataset.of = row[what].of;
+    return line;
+  });
   return el("div", { class: "list clock" }, el("p", { class: "list-title" }, l.label), el("ol", { class: "clock-lines" }, ...lines));
 }

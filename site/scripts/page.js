@@ -14,6 +14,9 @@ import { withShopUnits } from "./shop-units.js";
 import { answered, parse, store, write } from "./state.js";
 import { say } from "./words.js";
 
+const slowly = 15000; // ms for an answer that may take its time
+const plainCount = /^\d{1,7}$/; // anything else is for the core to judge
+
 export class Page {
   #main;
   #id;
@@ -28,14 +31,17 @@ export class Page {
   #asking = false;
   #again = false;
   #asked; // the form text of the last answer
+  #paced; // the key of how long the core looks for a better answer, where it does
+  #last; // the form's text without that
 
   constructor(main) {
     this.#main = main;
     this.#id = main.dataset.calculator;
-    this.#core = new Core(main.dataset.core);
+    this.#paced = main.dataset.paced;
+    this.#core = new Core(main.dataset.core, this.#paced && slowly);
     this.#demo = parse(byId("try").querySelector("a").hash.slice(1));
     this.#keeper = new Keeper(this.#id, write(this.#demo), notify);
-    this.#form = new Form(byId("form"), () => this.#changed());
+    this.#form = new Form(byId("form"), () => this.#typed());
     this.#tables = [...main.querySelectorAll("[data-table]")].map((t) => new Table(t, this.#form));
     this.#problems = new Problems(main, this.#form, this.#tables);
     this.#bar = new Bar((key) => this.#label(key), (key) => this.#problems.jump(key));
@@ -45,6 +51,7 @@ export class Page {
     this.#rememberPlaces();
     main.addEventListener("click", (event) => this.#within(event));
     main.addEventListener("fill", ({ detail }) => this.#fill(detail));
+    main.addEventListener("better", ({ detail }) => this.#better(detail));
   }
 
   open() {
@@ -146,7 +153,32 @@ export class Page {
     if (!whole(hash, parse(hash), (key) => this.#knows(key))) notify(say("This link is incomplete or damaged: some of it could not be read. Ask for it again."));
   }
 
+  // What was found for another form is no longer worth looking for.
+  #typed() {
+    if (this.#paced && this.#last !== this.#rest()) {
+      this.#form.values.delete(this.#paced);
+      this.#form.show(this.#form.field(this.#paced));
+    }
+    this.#changed();
+  }
+
+  // A better answer to the same form has been found, by looking as long as text says.
+  #better({ question, text, report }) {
+    if (this.#asking || question !== this.#asked?.text || question !== this.#question()) return;
+    this.#asked.report = report;
+    this.#form.values.set(this.#paced, text);
+    this.#form.show(this.#form.field(this.#paced));
+    this.#keeper.keep(write(this.#form.values));
+    this.#show(report);
+  }
+
+  // The form without how long to look.
+  #rest() {
+    return write(new Map([...this.#form.values].filter(([key]) => key !== this.#paced)));
+  }
+
   #changed() {
+    this.#last = this.#rest();
     const text = write(this.#form.values);
     this.#keeper.keep(text === "units=si" ? "" : text);
     byId("try").hidden = answered(this.#form.values);
@@ -163,9 +195,12 @@ export class Page {
     line.hidden = kept.length * 2 < demo.length;
   }
 
-  // What the core is asked: the form, to be answered in the units of the shop in use.
+  // What the core is asked: the form, to be answered in the units of the shop in use. An answer that gets better the
+  // longer the core looks is first asked for at once; another module looks further, and sends what is better.
   #question() {
-    return write(withShopUnits(this.#form.values));
+    const form = new Map(withShopUnits(this.#form.values));
+    if (this.#paced && plainCount.test(form.get(this.#paced) ?? "0")) form.set(this.#paced, "0");
+    return write(form);
   }
 
   // One question at a time, and always the latest: keys pressed meanwhile are answered together.
@@ -195,7 +230,7 @@ export class Page {
     this.#card.show(report);
     this.#bar.show(report, this.#card.mainFigures(report));
     if (this.#asked.text === this.#question()) this.#form.retype(report.retyped);
-    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report } }));
+    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, question: this.#asked.text, core: this.#core } }));
   }
 
   // What the form calls a key.

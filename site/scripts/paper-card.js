@@ -32,7 +32,7 @@ export function lay({ id, report }, code) {
 
 const lookOf = (key) => document.querySelector(`#card [data-out="${CSS.escape(key)}"]`)?.dataset.look;
 
-function head(dataSheet) {
+export function head(dataSheet) {
   const product = byId("f-product")?.value.trim();
   const title = dataSheet ? product || say("Data sheet") : byId("card-title").textContent;
   const invented = byId("invented");
@@ -44,7 +44,7 @@ function head(dataSheet) {
   ];
 }
 
-function verdict() {
+export function verdict() {
   const rulings = byId("verdict").cloneNode(true);
   rulings.removeAttribute("id");
   for (const e of rulings.querySelectorAll(".why")) e.after(" ");
@@ -53,7 +53,7 @@ function verdict() {
 }
 
 // A card whose form lacks something, or has something wrong, says so before all else.
-function incomplete(problems) {
+export function incomplete(problems) {
   if (problems.length === 0) return [];
   return [el("div", { class: "paper-incomplete" }, el("b", {}, say("Not complete: {n} to fill in or put right", { n: problems.length })),
     ...problems.slice(0, mostProblems).map((p) => el("p", {}, (p.row ? p.row + ": " : "") + sentence(p))))];
@@ -95,7 +95,7 @@ function groups() {
 
 const number = (f) => [el("b", {}, f.text), f.unit ? el("span", { class: "unit-text" }, "\u202f" + f.unit) : ""];
 
-const figures = (all) => el("p", { class: "paper-figures" }, ...all.map((f) => el("span", {}, f.label, " ", ...number(f))));
+export const figures = (all) => el("p", { class: "paper-figures" }, ...all.map((f) => el("span", {}, f.label, " ", ...number(f))));
 
 // A scale column: a box to tick for each of the cups that are alike, what is added, and what the scale then reads.
 function pour(l, labels) {
@@ -122,7 +122,7 @@ function clock(l) {
 }
 
 // Tables about the same things stand side by side as one, as far as the page is wide.
-function tables(lists) {
+export function tables(lists) {
   const joined = [];
   for (const l of lists) {
     const names = l.rows.map((row) => row[0].text);
@@ -147,7 +147,7 @@ function unitOf(column) {
   return units.size === 1 ? [...units][0] : undefined;
 }
 
-function table({ titles, names, columns, wordy }) {
+export function table({ titles, names, columns, wordy }) {
   const th = (c) => el("th", { scope: "col" }, c.label, unitOf(c) ? el("span", { class: "unit-text" }, " " + unitOf(c)) : "");
   const numbered = wordy.length > 0 && names.length > 1; // what is said beneath goes by numbers
   const row = (name, i) => el("tr", {}, el("th", { scope: "row" }, numbered && !/^\d/.test(name) ? `${i + 1}. ${name}` : name), ...columns.map((c) => el("td", {}, ...(unitOf(c) ? [c.cells[i].text] : number(c.cells[i])))));

@@ -13,7 +13,7 @@ let drawn; // the QR code that was drawn last: { link, picture }
 export function offerPaper(main) {
   main.addEventListener("answer", ({ detail }) => {
     answer = detail;
-    import("./paper-card.js").then((module) => { layer = module; });
+    layers().then((module) => { layer = module; });
     offerLabels();
   });
   addEventListener("beforeprint", layOut);
@@ -26,9 +26,11 @@ export function offerPaper(main) {
   });
 }
 
+const layers = () => (answer?.id === "day" ? import("./day-paper.js") : import("./paper-card.js"));
+
 /** Prints the sheet, with the code where it can be had. */
 export async function printCard() {
-  layer ??= await import("./paper-card.js");
+  layer ??= await layers();
   const link = answer && linkTo(answer.form);
   if (link && shareable && drawn?.link !== link) {
     const { codeOf } = await import("./share-code.js");
@@ -40,7 +42,7 @@ export async function printCard() {
 
 function layOut() {
   if (!answer || document.documentElement.dataset.paper) return;
-  if (!layer) return void import("./paper-card.js").then((module) => { layer = module; layOut(); });
+  if (!layer) return void layers().then((module) => { layer = module; layOut(); });
   layer.lay(answer, drawn?.link === linkTo(answer.form) ? drawn.picture : undefined);
 }
 

@@ -25,6 +25,10 @@ export function picture(p) {
   svg.setAttribute("viewBox", `0 0 ${p.width} ${p.height}`);
   svg.setAttribute("role", "img");
   svg.setAttribute("aria-label", p.says);
-  svg.append(...p.shapes.filter((s) => draw[s.kind]).map((s) => draw[s.kind](s)));
+  svg.append(...p.shapes.filter((s) => draw[s.kind]).map((s) => {
+    const e = draw[s.kind](s);
+    if (s.of) e.dataset.of = s.of;
+    return e;
+  }));
   return el("figure", { class: "picture" }, svg, el("figcaption", {}, el("b", {}, p.title), " ", p.says));
 }

@@ -9,7 +9,7 @@ import { alike, freeName, itemFrom, itemsOf, keepAll, tellRefused, textOf } from
 import { parse } from "./state.js";
 import { say } from "./words.js";
 
-const ofTheJob = ["on_colour"]; // what a row says that no data sheet does
+const ofTheJob = ["on_colour", "of_job", "spray_time", "coat_amount", "flash_last", "recoat_within", "new_cup", "may_leave", "shade", "mix_time"]; // what a row says that no data sheet does
 
 export function offerRows(main, table, latest) {
   const fields = columnsOf(table), key = table.dataset.table;

@@ -9,6 +9,14 @@ export const kindName = (kind) => ({
 /** What a person calls a timer: its cup or part first, which tells two of one kind apart. */
 export const called = (t) => (t.name ? `${t.name} · ${kindName(t.kind)}` : kindName(t.kind));
 
+/** Names the button of a timer by its kind, where several stand beside one another. */
+export function byKind(button, { kind, of }) {
+  const says = say("Timer: {what}", { what: kindName(kind) });
+  button.textContent = says;
+  button.setAttribute("aria-label", `${says}, ${of}`);
+  return button;
+}
+
 export function markName(kind, is) {
   if (is === "soonest") return say("Not before");
   return { flash: say("Flashed off by"), pot: say("Use up by"), recoat: say("At the latest"), bake: say("Bake until") }[kind];

@@ -13,17 +13,17 @@ import (
 	"syscall/js"
 
 	"spraywright/calc"
-	"spraywright/calc/menu"
+	"spraywright/calc/core"
 )
 
 // largest is how many bytes a form may have. A job of 300 parts has about 60 thousand.
 const largest = 4 << 20
 
 // More answers calls under names of its own, and says whether one is.
-type More func(core menu.Core, language calc.Language, id, form string) (answer string, mine bool)
+type More func(core core.Core, language calc.Language, id, form string) (answer string, mine bool)
 
 // Serve answers the page's calls for the calculators of a core, and more where it is told to. It does not return.
-func Serve(core menu.Core, more ...More) {
+func Serve(core core.Core, more ...More) {
 	var language calc.Language
 	js.Global().Set("speak", js.FuncOf(func(_ js.Value, args []js.Value) any {
 		if texts(args) {
@@ -49,7 +49,7 @@ func texts(args []js.Value) bool {
 }
 
 // calculate never panics across the border: a mistake in one calculator must not take the core down.
-func calculate(core menu.Core, more []More, language calc.Language, id, form string) (report string) {
+func calculate(core core.Core, more []More, language calc.Language, id, form string) (report string) {
 	defer func() {
 		if r := recover(); r != nil {
 			report = language.Trouble(id, "The calculator failed on these numbers", "Change one of them; nothing you typed is lost").JSON()

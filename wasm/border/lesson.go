@@ -7,11 +7,11 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/lesson"
-	"spraywright/calc/menu"
+	"spraywright/calc/core"
 )
 
 // Lessons answers what stands under "lesson/": see [lesson.Answer]. One core is enough for it.
-func Lessons(_ menu.Core, language calc.Language, id, form string) (answer string, mine bool) {
+func Lessons(_ core.Core, language calc.Language, id, form string) (answer string, mine bool) {
 	what, mine := strings.CutPrefix(id, "lesson/")
 	if !mine {
 		return "", false

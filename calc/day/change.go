@@ -1,0 +1,250 @@
+package day
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"spraywright/calc"
+	"spraywright/calc/day/plan"
+	"spraywright/calc/field"
+)
+
+// dayChange changes the form of a day for the page: a step held where it was dragged to, a step done, all planned again
+// from now, jobs added. The page hands a form over and gets one back.
+func (s *session) dayChange() *calc.Calculator {
+	return &calc.Calculator{
+		ID:         "day-change",
+		Title:      "Change to a day",
+		Question:   "What is the form of the day after this change?",
+		Range:      "Forms of the booth day. The new form is not planned yet, and may hold what cannot be.",
+		Inputs:     form("", changeGroups),
+		Outputs:    []calc.Output{newForm, changed},
+		Work:       s.change,
+		Arithmetic: true, // the way of writing is this site's own
+	}
+}
+
+var (
+	newForm = calc.Output{Key: "form", Label: "Form", Words: true, Optional: true}
+	changed = calc.Output{Key: "changed", Label: "What changed", Words: true, Optional: true}
+)
+
+var changeGroups = []group{{"", []*calc.Input{
+	&field.DayForm, &field.DayChange, &field.StepOf, &field.ToTime, &field.EndTime, &field.Along, &field.ByPainter, &field.Added,
+}}}
+
+// A changing is one change to a day's form.
+type changing struct {
+	*calc.Working
+	form calc.Form
+	day  *day // as it was read and planned before the change
+}
+
+func (s *session) change(w *calc.Working) {
+	c := &changing{Working: w, form: calc.ParseForm(words(w.Entry, &field.DayForm))}
+	s.day().Run(c.form)
+	c.day = s.last
+	ok := false
+	if picked(w.Entry, &field.DayChange, "now") {
+		ok = c.now()
+	} else if picked(w.Entry, &field.DayChange, "add") {
+		ok = c.add()
+	} else if r, found := c.ref(); found {
+		ok = c.step(r)
+	}
+	if ok {
+		delete(c.form, field.Tried.Key)
+		w.Tell(newForm, say("{form}", "form", c.form.String()))
+	}
+}
+
+// ref reads a step as the plan names it.
+func (c *changing) ref() (r plan.Ref, ok bool) {
+	parts := strings.Split(words(c.Entry, &field.StepOf), "-")
+	var n [3]int
+	for i := range n {
+		if len(parts) == len(n) {
+			n[i], _ = strconv.Atoi(parts[i])
+		}
+	}
+	r = plan.Ref{Job: n[0] - 1, Kind: plan.Kind(n[1]), Coat: max(0, n[2]-1)}
+	known := r.Job >= 0 && r.Job < len(c.day.jobs)
+	if known {
+		m := &c.day.model.Jobs[r.Job]
+		known = r.Kind == plan.PrepStep && m.Prep.Minutes > 0 || r.Kind == plan.Spray && r.Coat < len(m.Coats) || r.Kind == plan.Heat && m.Bake.Minutes > 0
+	}
+	if !known {
+		reject(c.Entry, &field.StepOf, "names no step of this day", "Choose it in the plan again")
+	}
+	return r, known
+}
+
+func (c *changing) step(r plan.Ref) bool {
+	switch {
+	case picked(c.Entry, &field.DayChange, "hold"):
+		return c.hold(r)
+	case picked(c.Entry, &field.DayChange, "done"):
+		return c.isDone(r)
+	case picked(c.Entry, &field.DayChange, "undo"):
+		c.remove("done", func(x plan.Ref) bool { return x.Job == r.Job && after(x, r) })
+		c.told("Not done after all: {step}, and what follows it", r)
+	default:
+		c.remove("pin", func(x plan.Ref) bool { return x == r })
+		c.told("Let go: {step}", r)
+	}
+	return true
+}
+
+// told says what changed about a step.
+func (c *changing) told(t calc.Phrase, r plan.Ref, words ...string) {
+	c.Tell(changed, say(t, append(words, "step", c.stepName(r))...))
+}
+
+// stepName names a step in the reader's language.
+func (c *changing) stepName(r plan.Ref) string {
+	in := *c.day
+	in.Working = c.Working
+	return in.step(r)
+}
+
+// after reports whether a step of a job is a given one or comes after it.
+func after(x, given plan.Ref) bool {
+	return x.Kind > given.Kind || x.Kind == given.Kind && x.Coat >= given.Coat
+}
+
+// nearest is what a dragged step snaps to, in minutes.
+const nearest = 5
+
+// hold makes a step keep its time, its painter or both. One that is dragged before it could begin is held where it can.
+func (c *changing) hold(r plan.Ref) bool {
+	t, painter, typed := -1, down(c.Entry, &field.ByPainter), words(c.Entry, &field.ToTime)
+	planned := c.planned(r)
+	switch along := given(c.Entry, &field.Along); {
+	case typed != "":
+		t = c.day.before(typed)
+	case along.Given():
+		t = c.day.top() + int(math.Round((along.V-headHeight)/pixelsAMinute/nearest))*nearest
+		t = max(t, c.day.model.Now, c.day.model.Jobs[r.Job].Ready)
+	case painter == 0 && planned != nil:
+		t = planned.Start
+	case painter == 0:
+		reject(c.Entry, &field.ToTime, "is blank, and there is no plan to take it from", "Enter it")
+		return false
+	}
+	row := c.row("pin", r)
+	if t >= 0 {
+		c.form[row+field.HeldAt.Key] = show(t % aDay)
+		c.told("Held at {t}: {step}", r, "t", show(t))
+	} else {
+		c.told("Held: {step}", r)
+	}
+	c.number(row+field.PainterNumber.Key, painter)
+	return true
+}
+
+// planned is the line of the plan for a step, or nil.
+func (c *changing) planned(r plan.Ref) *plan.Step {
+	for i := range c.day.plan.Steps {
+		if s := &c.day.plan.Steps[i]; s.Kind == r.Kind && stepRef(s) == r {
+			return s
+		}
+	}
+	return nil
+}
+
+// unplanned says that a change needs a plan.
+func (c *changing) unplanned() bool {
+	if c.day.solver == nil {
+		reject(c.Entry, &field.DayForm, "has no plan", "Put right first what it marks")
+	}
+	return c.day.solver == nil
+}
+
+// isDone notes that a step is done or under way, with those of the same job before it.
+func (c *changing) isDone(r plan.Ref) bool {
+	if c.unplanned() {
+		return false
+	}
+	s := c.planned(r)
+	long := s.End - s.Start
+	began, ended := words(c.Entry, &field.ToTime), words(c.Entry, &field.EndTime)
+	if began != "" {
+		s.Start = c.day.before(began)
+		s.End = s.Start + long
+	}
+	if ended != "" {
+		if s.End = c.day.before(ended); began == "" && s.End < s.Start {
+			s.Start = max(s.End-long, c.freeFrom(s))
+		}
+	}
+	if s.End < s.Start {
+		reject(c.Entry, &field.EndTime, "comes before it started, {t}", "Check both times", args("t", show(s.Start))...)
+		return false
+	}
+	if painter := down(c.Entry, &field.ByPainter); painter > 0 && s.Painter > 0 {
+		s.Painter = painter
+	}
+	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
+	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
+	return true
+}
+
+// freeFrom is when a step that ended sooner than it was planned to begin can have begun: after what its painter, and its
+// parts, had before.
+func (c *changing) freeFrom(s *plan.Step) int {
+	t := c.day.start
+	for i := range c.day.plan.Steps {
+		x := &c.day.plan.Steps[i]
+		if x != s && x.Kind == stepRef(x).Kind && x.End <= s.End && (x.Painter > 0 && x.Painter == s.Painter || x.Job == s.Job) {
+			t = max(t, x.End)
+		}
+	}
+	return t
+}
+
+// now has what begins before a time of day count as done as it was planned, and the rest planned again.
+func (c *changing) now() bool {
+	typed := words(c.Entry, &field.ToTime)
+	if typed == "" {
+		reject(c.Entry, &field.ToTime, "is blank", "Enter the time of day")
+		return false
+	}
+	if c.unplanned() {
+		return false
+	}
+	t := max(c.day.start, c.day.before(typed))
+	c.writeDone(func(x *plan.Step) bool { return x.Start < t })
+	c.form[field.Now.Key] = show(t % aDay)
+	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned", "t", show(t)))
+	return true
+}
+
+// writeDone writes all rows of what is done anew: what was done before, and of the plan what counts as done besides. Cups
+// then have one numbering. Steps that are done are held no more.
+func (c *changing) writeDone(counts func(*plan.Step) bool) {
+	d := c.day
+	c.remove("done", func(plan.Ref) bool { return true })
+	for i := range d.plan.Steps {
+		s := &d.plan.Steps[i]
+		if s.Kind != plan.PrepStep && s.Kind != plan.Spray && s.Kind != plan.Heat || !s.Done && !counts(s) {
+			continue
+		}
+		r := stepRef(s)
+		row := c.row("done", r)
+		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = show(s.Start%aDay), show(s.End%aDay)
+		c.number(row+field.PainterNumber.Key, s.Painter)
+		c.number(row+field.PlaceNumber.Key, s.Place)
+		if s.Kind == plan.Spray {
+			c.number(row+field.CupNumber.Key, s.Cup)
+			c.form[row+field.MixedAt.Key] = show(d.plan.Cups[s.Cup-1].Mixed % aDay)
+		}
+		c.remove("pin", func(x plan.Ref) bool { return x == r })
+	}
+}
+
+func (c *changing) number(key string, n int) {
+	if n > 0 {
+		c.form[key] = itoa(n)
+	}
+}

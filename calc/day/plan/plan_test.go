@@ -1,0 +1,79 @@
+package plan_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"spraywright/calc/day/plan"
+	"spraywright/calc/day/plan/checkplan"
+)
+
+// Every plan of random days, from the first on, passes the independent checker.
+func TestPlansAreSound(t *testing.T) {
+	made := 0
+	for seed := uint64(0); seed < 3000; seed++ {
+		n := 1 + int(seed%6)
+		d := checkplan.Odd(n, seed)
+		s, faults := plan.New(d, seed)
+		if s == nil {
+			require.NotEmpty(t, faults, "seed %d", seed)
+			continue
+		}
+		made++
+		first := s.Best()
+		require.Empty(t, checkplan.Check(d, &first), "first plan of seed %d", seed)
+		s.Improve(1000)
+		best := s.Best()
+		require.Empty(t, checkplan.Check(d, &best), "seed %d", seed)
+		assert.LessOrEqual(t, best.Cost, first.Cost)
+		assert.LessOrEqual(t, s.Bound().Cost, best.Cost)
+		assert.LessOrEqual(t, s.Bound().Finish, best.Finish)
+	}
+	t.Log("days with a plan:", made)
+}
+
+// A day replanned from some moment keeps what is done and passes the checker. Where it has become impossible, a named
+// change makes it possible again, and one minute less does not.
+func TestReplanning(t *testing.T) {
+	made, not := 0, 0
+	for seed := uint64(0); seed < 400; seed++ {
+		d := checkplan.Odd(2+int(seed%4), seed)
+		s, _ := plan.New(d, seed)
+		if s == nil {
+			continue
+		}
+		best := s.Best()
+		dice := checkplan.Dice(seed)
+		later := slipped(d, &best, d.Now+dice.Roll(best.Finish-d.Now+1), dice.Roll(2)*dice.Roll(15))
+		again, faults := plan.New(later, seed)
+		if again == nil {
+			require.NotEmpty(t, faults, "seed %d", seed)
+			not++
+			continue
+		}
+		made++
+		again.Improve(2000)
+		replanned := again.Best()
+		require.Empty(t, checkplan.Check(later, &replanned), "seed %d", seed)
+	}
+	t.Log("replanned:", made, "impossible:", not)
+}
+
+// slipped is the day at a moment of its plan: what has started is done, or will be some minutes later than planned.
+func slipped(d *plan.Day, p *plan.Plan, now, late int) *plan.Day {
+	later := *d
+	later.Now, later.Done = now+late, nil
+	for _, s := range p.Steps {
+		if s.Start >= now || s.Kind != plan.PrepStep && s.Kind != plan.Spray && s.Kind != plan.Heat {
+			continue
+		}
+		x := plan.Done{Ref: plan.Ref{Job: s.Job, Kind: s.Kind, Coat: s.Coat}, Start: s.Start, End: s.End, Painter: s.Painter, Place: s.Place, Cup: s.Cup}
+		if s.Cup > 0 {
+			x.Mixed = p.Cups[s.Cup-1].Mixed
+		}
+		later.Done = append(later.Done, x)
+	}
+	return &later
+}
