@@ -6,8 +6,8 @@ import (
 	"strings"
 
 	"spraywright/calc"
-	"spraywright/calc/lesson"
 	"spraywright/calc/core"
+	"spraywright/calc/lesson"
 )
 
 // Lessons answers what stands under "lesson/": see [lesson.Answer]. One core is enough for it.
