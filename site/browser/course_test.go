@@ -24,6 +24,7 @@ const courseSet = "title=Films+%3C%26+%22layers%22%3E&seed=1&q.1.of=wet-film&q.1
 // packageOf has the trainer's page put a package together, twice, and gives its bytes.
 func packageOf(p *tab, kind, set string) []byte {
 	p.t.Helper()
+	p.visit("about.html") // so that another set is another page
 	p.visit("exercise-set.html#" + set)
 	p.waitUntil("the set is read", `document.querySelector("#exercises .preview .task-given") !== null`)
 	data := packageBytes(p, kind)

@@ -11,6 +11,8 @@ export class Keeper {
   }
 
   follow() {}
+  takeOther() {}
   keep() {}
+  flush() {}
   decided() {}
 }
