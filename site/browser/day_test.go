@@ -242,7 +242,7 @@ const atNine = `{
 // The sheet of a step: times by hand, another painter, a timer.
 func TestTheSheetOfAStep(t *testing.T) {
 	p := calmDay(t, phone)
-	first := `[data-out="call"] .clock-line:has(.clock-done + *, .clock-done):has(.clock-who) .clock-open`
+	first := `[data-out="call"] .clock-line:has(.clock-done):has([data-timer]):has(.clock-who) .clock-open`
 	openSheet := func() {
 		t.Helper()
 		p.tap(first)
@@ -338,6 +338,7 @@ func TestTheDayWithoutANetwork(t *testing.T) {
 	s.stop()
 	p.visit("day.html")
 	demoDay(p)
+	rested(p)
 	p.tap(`[data-out="call"] .clock-done`)
 	p.waitIn("#notices", "Done from")
 }
@@ -364,6 +365,7 @@ func TestTheDaysPassingStatesAreAccessible(t *testing.T) {
 	p.tap(`[data-out="call"] .clock-line:has(.clock-who) .clock-open`)
 	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
 	p.axe(program, "the sheet of a step")
+	assert.Equal(t, "day-sheet-title", evaluate[string](p, `document.activeElement.id`), "a key still held down would press a button")
 	p.tap(`[data-day="close"]`)
 	p.tap(`[name="day-view"][value="by_job"]`)
 	p.tap(`[data-half="by_job"] .day-equal summary`)

@@ -16,6 +16,7 @@ func TestTakePicturesOfTheDay(t *testing.T) {
 	for _, l := range []look{phone, phoneDark, desk, deskDark} {
 		p := open(t, s, "day.html", l)
 		p.waitIn(".bar-needed", "Still needed")
+		p.shot("day-top")
 		p.shotWhole("day-empty")
 		demoDay(p)
 		p.waitUntil("it is better than the first", `document.querySelector('[data-out="done_at"]').innerText.includes("13:")`)

@@ -3,6 +3,7 @@
 import { parse, write } from "./state.js";
 
 const slice = 120; // ms that one slice should take, so that a question of the person's never waits long
+const touch = 700; // ms that a touch takes
 const patience = 45000; // ms without a better plan, after which it rests by itself
 const stride = 1000; // the core rounds up to whole strides
 const least = 4000, most = 40000; // steps of a slice: fewer cost no less, because each has its report
@@ -26,13 +27,16 @@ export class Search {
   #run = 0; // counts searches: an answer to an older one is left alone
   #step = least;
   #shown; // what the plan said when it was last shown
-  #found; // the steps after which it said so: no more are needed to make it again
+  #latest; // what the last one says, shown or not
+  #touched = -Infinity; // when the page was last touched
+  #found; // the steps after which it said so first: no more are needed to make it again
   #since; // when it last got better
 
   constructor(main, tell) {
     this.#main = main;
     this.#tell = tell;
     main.addEventListener("answer", ({ detail }) => this.#answered(detail));
+    main.addEventListener("pointerdown", () => { this.#touched = performance.now(); }, { capture: true, passive: true });
     document.addEventListener("visibilitychange", () => !document.hidden && this.#state === "hidden" && this.#begin());
   }
 
@@ -87,7 +91,7 @@ export class Search {
     this.#question = question;
     this.#asked = asked;
     this.#goal = plainCount.test(asked ?? "") ? Number(asked) : Infinity;
-    this.#shown = plan(report);
+    this.#shown = this.#latest = plan(report);
     this.#found = this.tried;
     this.#begin();
   }
@@ -122,13 +126,20 @@ export class Search {
       if (!figure(report, "tried_now")) return this.#rest("failed");
       this.#pace(performance.now() - began);
       this.#report = report;
-      if (plan(report) !== this.#shown) {
-        this.#since = performance.now();
-        this.#found = this.tried;
-        this.#hand();
-      }
+      this.#compare();
       await new Promise((done) => setTimeout(done)); // what the person does comes first
     }
+  }
+
+  // Shows a better plan, but not beneath a finger that is about to touch the one that is shown.
+  #compare() {
+    const says = plan(this.#report);
+    if (says !== this.#latest) {
+      this.#since = performance.now();
+      this.#found = this.tried;
+    }
+    this.#latest = says;
+    if (says !== this.#shown && performance.now() - this.#touched > touch) this.#hand();
   }
 
   // Why not to look further, or nothing.
