@@ -76,6 +76,8 @@ func (d *day) ends(tried int) {
 	d.tell(&doneAt, end)
 	good := say("No plan can end before {bound}; this one ends {g} after that", "bound", show(d.start+int(least.V)))
 	switch {
+	case gap.V >= 60 && !d.solver.Proven():
+		good = say("No plan can end before {bound}; this one ends {h} h {m} min after that", "bound", show(d.start+int(least.V)), "h", itoa(int(gap.V)/60), "m", itoa(int(gap.V)%60))
 	case d.solver.Proven() && gap.V == 0:
 		good = say("Proven: no plan is better, and none ends sooner")
 	case d.solver.Proven():
