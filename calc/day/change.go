@@ -43,8 +43,7 @@ type changing struct {
 
 func (s *session) change(w *calc.Working) {
 	c := &changing{Working: w, form: calc.ParseForm(words(w.Entry, &field.DayForm))}
-	s.day().Run(c.form)
-	c.day = s.last
+	c.day = s.look(c.form)
 	ok := false
 	if picked(w.Entry, &field.DayChange, "now") {
 		ok = c.now()
@@ -141,110 +140,4 @@ func (c *changing) hold(r plan.Ref) bool {
 	}
 	c.number(row+field.PainterNumber.Key, painter)
 	return true
-}
-
-// planned is the line of the plan for a step, or nil.
-func (c *changing) planned(r plan.Ref) *plan.Step {
-	for i := range c.day.plan.Steps {
-		if s := &c.day.plan.Steps[i]; s.Kind == r.Kind && stepRef(s) == r {
-			return s
-		}
-	}
-	return nil
-}
-
-// unplanned says that a change needs a plan.
-func (c *changing) unplanned() bool {
-	if c.day.solver == nil {
-		reject(c.Entry, &field.DayForm, "has no plan", "Put right first what it marks")
-	}
-	return c.day.solver == nil
-}
-
-// isDone notes that a step is done or under way, with those of the same job before it.
-func (c *changing) isDone(r plan.Ref) bool {
-	if c.unplanned() {
-		return false
-	}
-	s := c.planned(r)
-	long := s.End - s.Start
-	began, ended := words(c.Entry, &field.ToTime), words(c.Entry, &field.EndTime)
-	if began != "" {
-		s.Start = c.day.before(began)
-		s.End = s.Start + long
-	}
-	if ended != "" {
-		if s.End = c.day.before(ended); began == "" && s.End < s.Start {
-			s.Start = max(s.End-long, c.freeFrom(s))
-		}
-	}
-	if s.End < s.Start {
-		reject(c.Entry, &field.EndTime, "comes before it started, {t}", "Check both times", args("t", show(s.Start))...)
-		return false
-	}
-	if painter := down(c.Entry, &field.ByPainter); painter > 0 && s.Painter > 0 {
-		s.Painter = painter
-	}
-	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
-	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
-	return true
-}
-
-// freeFrom is when a step that ended sooner than it was planned to begin can have begun: after what its painter, and its
-// parts, had before.
-func (c *changing) freeFrom(s *plan.Step) int {
-	t := c.day.start
-	for i := range c.day.plan.Steps {
-		x := &c.day.plan.Steps[i]
-		if x != s && x.Kind == stepRef(x).Kind && x.End <= s.End && (x.Painter > 0 && x.Painter == s.Painter || x.Job == s.Job) {
-			t = max(t, x.End)
-		}
-	}
-	return t
-}
-
-// now has what begins before a time of day count as done as it was planned, and the rest planned again.
-func (c *changing) now() bool {
-	typed := words(c.Entry, &field.ToTime)
-	if typed == "" {
-		reject(c.Entry, &field.ToTime, "is blank", "Enter the time of day")
-		return false
-	}
-	if c.unplanned() {
-		return false
-	}
-	t := max(c.day.start, c.day.before(typed))
-	c.writeDone(func(x *plan.Step) bool { return x.Start < t })
-	c.form[field.Now.Key] = show(t % aDay)
-	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned", "t", show(t)))
-	return true
-}
-
-// writeDone writes all rows of what is done anew: what was done before, and of the plan what counts as done besides. Cups
-// then have one numbering. Steps that are done are held no more.
-func (c *changing) writeDone(counts func(*plan.Step) bool) {
-	d := c.day
-	c.remove("done", func(plan.Ref) bool { return true })
-	for i := range d.plan.Steps {
-		s := &d.plan.Steps[i]
-		if s.Kind != plan.PrepStep && s.Kind != plan.Spray && s.Kind != plan.Heat || !s.Done && !counts(s) {
-			continue
-		}
-		r := stepRef(s)
-		row := c.row("done", r)
-		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = show(s.Start%aDay), show(s.End%aDay)
-		c.number(row+field.PainterNumber.Key, s.Painter)
-		c.number(row+field.PlaceNumber.Key, s.Place)
-		if s.Kind == plan.Spray {
-			c.number(row+field.CupNumber.Key, s.Cup)
-			c.form[row+field.MixedAt.Key] = show(d.plan.Cups[s.Cup-1].Mixed % aDay)
-		}
-		c.remove("pin", func(x plan.Ref) bool { return x == r })
-	}
-}
-
-func (c *changing) number(key string, n int) {
-	if n > 0 {
-		c.form[key] = itoa(n)
-	}
 }

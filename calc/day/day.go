@@ -17,7 +17,7 @@ func Core() core.Core {
 	s := &session{}
 	return core.Core{Name: "day", Topics: []core.Topic{
 		{ID: "day", Title: "The booth day", Makers: []calc.Maker{{ID: "day", Make: s.day}}},
-		{ID: "day-form", Makers: []calc.Maker{{ID: "day-change", Make: s.dayChange}}},
+		{ID: "day-form", Makers: []calc.Maker{{ID: "day-change", Make: s.dayChange}, {ID: "day-look", Make: s.dayLook}}},
 	}}
 }
 
@@ -52,6 +52,7 @@ type day struct {
 	solver *plan.Solver // nil where there is no plan
 	// soonest is when each job could be done with the shop to itself, where that is after its promise; else 0
 	soonest []int
+	tried   int // steps, for this plan
 }
 
 // work reads the form stage by stage, so that rows read as sentences while others are still being filled in, and plans
@@ -85,7 +86,10 @@ func (s *session) work(w *calc.Working) *day {
 		return d
 	}
 	d.solver, d.plan, d.bound = solver, solver.Best(), solver.Bound()
-	d.report(n)
+	d.tried = n
+	if !s.looking {
+		d.report()
+	}
 	return d
 }
 

@@ -2,6 +2,7 @@ package day
 
 import (
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -79,6 +80,29 @@ func TestTheSamePlanWhicheverWayItWasReached(t *testing.T) {
 	assert.Equal(t, best, asked(slices, "42000"))
 	slices.day().Run(calc.ParseForm("clock=9:00")) // a form without a plan between two
 	assert.Equal(t, best, asked(slices, "42000"))
+}
+
+// A page asks for the report only where the mark of the plan has changed; it must then be another one, and only then.
+func TestTheMarkOfAPlanChangesWithTheReport(t *testing.T) {
+	s, c := &session{}, Core()
+	without := func(r calc.Report) string {
+		r.Steps = nil // one of them is the number of steps typed
+		r.Figures = slices.DeleteFunc(r.Figures, func(f calc.Figure) bool { return strings.HasPrefix(f.Key, "tried_") })
+		return r.JSON()
+	}
+	mark, report, changes := "", "", 0
+	for tried := 0; tried <= 60000; tried += 4000 {
+		form := changedTo(demo(t), "tried="+strconv.Itoa(tried))
+		look := c.Find("day-look").Run(calc.Form{"day_form": form.String()})
+		require.Empty(t, look.Problems)
+		now, is := without(s.day().Run(form)), look.Figures[len(look.Figures)-1].Text
+		assert.Equal(t, is == mark, now == report, "%d steps", tried)
+		if is != mark {
+			changes++
+		}
+		mark, report = is, now
+	}
+	assert.Greater(t, changes, 1)
 }
 
 func TestMoreStepsAreNeverWorse(t *testing.T) {

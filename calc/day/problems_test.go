@@ -2,6 +2,8 @@ package day
 
 import (
 	"encoding/json"
+	"maps"
+	"slices"
 	"strings"
 	"testing"
 
@@ -9,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
+	"spraywright/calc/day/plan/checkplan"
 )
 
 const small = "paint.1.product=Ivory&paint.1.pot_life=60&job.1.job_name=Lids&job.1.bake_time=30&coat.1.coats=2&coat.1.spray_time=8&coat.1.flash=10&coat.1.recoat_within=40&coat.1.coat_amount=200"
@@ -101,4 +104,23 @@ func FuzzDay(f *testing.F) {
 			}
 		}
 	})
+}
+
+// Numbers far from any shop's make a problem or a sound plan.
+func TestWildNumbersHaveAnAnswer(t *testing.T) {
+	for seed := range uint64(days) {
+		form, r := random(seed), checkplan.Dice(seed+1000)
+		keys := slices.Sorted(maps.Keys(form))
+		for range 1 + r.Roll(6) {
+			key := keys[r.Roll(len(keys))]
+			form[key] = []string{"0.5", "1", "2", "9", "60", "240", "600", "1440", "8:00", "23:59"}[r.Roll(10)]
+		}
+		d, rep := run(form)
+		if d.solver == nil {
+			require.NotEmpty(t, rep.Problems, "%s", form)
+			continue
+		}
+		require.Empty(t, checkplan.Check(&d.model, &d.plan), "%s", form)
+		require.Empty(t, crowded(rep), "%s", form)
+	}
 }

@@ -8,9 +8,9 @@ import (
 )
 
 // report enters all that the plan says.
-func (d *day) report(tried int) {
+func (d *day) report() {
 	d.judge()
-	d.ends(tried)
+	d.ends()
 	d.sums()
 	d.callSheet()
 	d.jobList()
@@ -65,7 +65,7 @@ func (d *day) missed(j int) {
 }
 
 // ends tells when all is done, and how much sooner it could be at the best.
-func (d *day) ends(tried int) {
+func (d *day) ends() {
 	finish := d.Model("From the start to the last job done", "the end of the last job in the best order of steps found", unit.Minute, source.RoySussmann, float64(d.plan.Finish-d.start))
 	least := d.Model("No plan takes less than", "the search has ruled out every order of steps that ends sooner", unit.Minute, source.RoySussmann, float64(max(0, d.bound.Finish-d.start)), d.longest()...)
 	d.result(&takes, finish)
@@ -76,6 +76,8 @@ func (d *day) ends(tried int) {
 	d.tell(&doneAt, end)
 	good := say("No plan can end before {bound}; this one ends {g} after that", "bound", show(d.start+int(least.V)))
 	switch {
+	case gap.V >= 60 && !d.solver.Proven():
+		good = say("No plan can end before {bound}; this one ends {h} h {m} min after that", "bound", show(d.start+int(least.V)), "h", itoa(int(gap.V)/60), "m", itoa(int(gap.V)%60))
 	case d.solver.Proven() && gap.V == 0:
 		good = say("Proven: no plan is better, and none ends sooner")
 	case d.solver.Proven():
@@ -85,9 +87,14 @@ func (d *day) ends(tried int) {
 	}
 	good.Args = append(good.Args, gap.To(0, "g"))
 	d.tell(&howGood, good)
-	d.result(&triedNow, calc.N(float64(tried), unit.One))
-	if next := tried + moreTries; !d.solver.Settled() && float64(next) <= field.Tried.Limits.Max {
-		d.result(&triedNext, calc.N(float64(next), unit.One))
+	d.steps(d.Working)
+}
+
+// steps tells how many steps were tried for this plan, and how many to try next where that may gain something.
+func (d *day) steps(w *calc.Working) {
+	w.Result(triedNow, calc.N(float64(d.tried), unit.One))
+	if next := d.tried + moreTries; !d.solver.Settled() && float64(next) <= field.Tried.Limits.Max {
+		w.Result(triedNext, calc.N(float64(next), unit.One))
 	}
 }
 

@@ -16,6 +16,8 @@ type session struct {
 	solver *plan.Solver
 	faults []plan.Fault
 	tried  int
+
+	looking bool // what is run now wants no report
 }
 
 const (

@@ -46,7 +46,7 @@ func TestEveryCalculatorIsHeldToSomethingOutside(t *testing.T) {
 }
 
 // unchecked lists answers that no published row expects, each with the reason why.
-var unchecked = map[string]string{}
+var unchecked = map[string]string{"day-look plan_is": "tells whether the plan is another one, and nothing else"}
 
 func TestEveryAnswerIsExpectedSomewhere(t *testing.T) {
 	used := map[string]bool{}

@@ -77,3 +77,33 @@ func slipped(d *plan.Day, p *plan.Plan, now, late int) *plan.Day {
 	}
 	return &later
 }
+
+// Days of many jobs have a sound plan at once, replanned or not, or a named reason why not.
+func TestManyJobs(t *testing.T) {
+	days := []*plan.Day{checkplan.Day(30, 1), checkplan.Day(100, 1), checkplan.Day(128, 1)}
+	for seed := uint64(1); seed <= 12; seed++ {
+		days = append(days, checkplan.Odd(30, seed))
+	}
+	made := 0
+	for i, d := range days {
+		s, faults := plan.New(d, 1)
+		if s == nil {
+			assert.False(t, faults[0].Unknown, "day %d", i)
+			continue
+		}
+		made++
+		best := s.Best()
+		require.Empty(t, checkplan.Check(d, &best), "day %d", i)
+		dice := checkplan.Dice(i)
+		later := slipped(d, &best, d.Now+dice.Roll(best.Finish-d.Now), dice.Roll(2)*dice.Roll(25))
+		again, faults := plan.New(later, 1)
+		if again == nil {
+			assert.False(t, faults[0].Unknown, "day %d replanned", i)
+			continue
+		}
+		again.Improve(500)
+		best = again.Best()
+		require.Empty(t, checkplan.Check(later, &best), "day %d replanned", i)
+	}
+	assert.Greater(t, made, 12)
+}

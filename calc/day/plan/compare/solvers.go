@@ -1,3 +1,5 @@
+//go:build unix
+
 package main
 
 import (
@@ -8,6 +10,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strconv"
+	"time"
 )
 
 // solver is a general-purpose exact solver.
@@ -53,20 +56,21 @@ func (s solver) installed() bool {
 	return err == nil
 }
 
-// solve runs the solver on a program.
-func (s solver) solve(program string, seconds int) (result, error) {
+// solve runs the solver on a program, and tells the processor time it took.
+func (s solver) solve(program string, seconds int) (result, time.Duration, error) {
 	folder, err := os.MkdirTemp("", "compare")
 	if err != nil {
-		return result{}, err
+		return result{}, 0, err
 	}
 	defer os.RemoveAll(folder)
 	file, out := filepath.Join(folder, "day.lp"), filepath.Join(folder, "out.txt")
 	if err := os.WriteFile(file, []byte(program), 0o644); err != nil {
-		return result{}, err
+		return result{}, 0, err
 	}
-	text, err := exec.Command(s.name, s.args(file, out, seconds)...).CombinedOutput()
+	run := exec.Command(s.name, s.args(file, out, seconds)...)
+	text, err := run.CombinedOutput()
 	if err != nil {
-		return result{}, fmt.Errorf("%s: %w\n%s", s.name, err, text)
+		return result{}, 0, fmt.Errorf("%s: %w\n%s", s.name, err, text)
 	}
 	solution, _ := os.ReadFile(out)
 	text = append(text, solution...)
@@ -80,7 +84,7 @@ func (s solver) solve(program string, seconds int) (result, error) {
 	if r.proven {
 		r.bound = float64(r.cost)
 	}
-	return r, nil
+	return r, run.ProcessState.UserTime() + run.ProcessState.SystemTime(), nil
 }
 
 func last(re *regexp.Regexp, text []byte) (float64, bool) {

@@ -92,19 +92,23 @@ func (s *search) together(m *state, l *layout, more int32) (late int64, finish i
 	return late, finish
 }
 
-// available is when the painter can go on.
+// available is when the painter can go on; several of them on average.
 func (s *search) available(m *state, l *layout) int32 {
 	if j := &s.bounds.joint; j.place >= 0 {
 		return max(m.d[1], m.d[l.unit+s.firstUnit[j.place]]-s.bounds.spread)
 	}
-	return m.d[1]
+	sum := int32(0)
+	for _, free := range m.d[1 : 1+s.p.Painters] {
+		sum += free
+	}
+	return sum / int32(max(1, s.p.Painters))
 }
 
 // guess is what completing a state may cost: like the bound, but with work that takes longer by the waits it comes
-// with, s.stretch in percent.
+// with, s.stretch in percent, and shared by the painters.
 func (s *search) guess(m *state, l *layout) int64 {
-	j := &s.bounds.joint
-	if s.p.Painters > 1 {
+	j, stretch := &s.bounds.joint, s.stretch/int32(max(1, s.p.Painters))
+	if s.p.Painters == 0 {
 		return m.bound
 	}
 	from, total := max(0, s.available(m, l)), int32(0)
@@ -114,9 +118,9 @@ func (s *search) guess(m *state, l *layout) int64 {
 			total += j.bake[c][m.key[c]]
 		}
 	}
-	cost := m.cost + s.p.Weigh.Finish*int64(max(m.d[l.end], from+total*s.stretch/100))
+	cost := m.cost + s.p.Weigh.Finish*int64(max(m.d[l.end], from+total*stretch/100))
 	if len(j.levels) > 0 {
-		cost += s.lateBy(m, l, from, j.place >= 0, s.stretch)
+		cost += s.lateBy(m, l, from, j.place >= 0, stretch)
 	}
 	for i, c := range m.late {
 		cost += s.lateCost(int(c), m.d[l.end+1+i])
