@@ -29,6 +29,8 @@ func Check(d *Day) []Fault {
 }
 
 // number faults a field that is not between two limits.
+//
+//go:noinline
 func (c *checker) number(r Ref, field string, has, least, most int) {
 	if has < least || has > most {
 		needs := least

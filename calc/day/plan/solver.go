@@ -14,9 +14,26 @@ type Solver struct {
 	end   *sequence.Solver // looks at the end of the day alone, for its bound
 	turns int
 	seed  uint64
-	m     *shop.Solver // a job shop's
+	m     machines // a job shop's; nil for a day
+}
+
+// machines is what looks for the plan of a job shop. It is an interface so that a program which makes no job shop holds
+// none of its code.
+type machines interface {
+	Improve(evaluations int) bool
+	Proven() bool
+	Evaluations() int
+	best() Plan
+	bound() int
+}
+
+// shopSolver is the one there is.
+type shopSolver struct {
+	*shop.Solver
 	tasks [][]Task
 }
+
+func (s *shopSolver) bound() int { return int(s.Bound()) }
 
 // New makes a solver with a first plan. Where the day has none it returns no solver, and what is in the way. Faults that
 // are soft come with a solver.
@@ -89,7 +106,7 @@ func (s *Solver) Settled() bool {
 // Best is the best plan so far.
 func (s *Solver) Best() Plan {
 	if s.m != nil {
-		return s.machines()
+		return s.m.best()
 	}
 	cost, _ := s.v.Cost()
 	return build(s.d, s.p, s.v.Plan(), cost)
@@ -98,7 +115,7 @@ func (s *Solver) Best() Plan {
 // Bound is what no plan beats, as far as it is known. Against Best's figures it gives the gap.
 func (s *Solver) Bound() Bound {
 	if s.m != nil {
-		return Bound{Cost: int(s.m.Bound()), Finish: int(s.m.Bound())}
+		return Bound{Cost: s.m.bound(), Finish: s.m.bound()}
 	}
 	return Bound{Cost: int(s.v.Bound()), Finish: int(s.forEnd().Bound())}
 }
@@ -128,13 +145,13 @@ type Task = shop.Task
 // NewShop makes a solver for a plain job shop: machines are places, and there are no painters, cups or waits. The cost of
 // a plan is the end of the last job.
 func NewShop(jobs [][]Task, seed uint64) *Solver {
-	return &Solver{m: shop.New(jobs, seed), tasks: jobs}
+	return &Solver{m: &shopSolver{shop.New(jobs, seed), jobs}}
 }
 
-// machines is the best plan of a job shop.
-func (s *Solver) machines() Plan {
+// best is the best plan so far.
+func (s *shopSolver) best() Plan {
 	out := Plan{Jobs: make([]JobEnd, len(s.tasks))}
-	for j, starts := range s.m.Starts() {
+	for j, starts := range s.Starts() {
 		for i, start := range starts {
 			t := s.tasks[j][i]
 			end := int(start + t.Minutes)
