@@ -44,14 +44,10 @@ type exerciseInput struct {
 // listRows is how many rows of a list a trainer can choose from.
 const listRows = 4
 
-// exerciseTopics lists what exercises can be made of. The core of the first page does without them: a whole job is no
-// exercise, and that core has to stay small.
+// exerciseTopics lists what exercises can be made of.
 func exerciseTopics() []exerciseTopic {
 	var all []exerciseTopic
-	for _, core := range menu.Cores() {
-		if core.Name == menu.Job().Name {
-			continue
-		}
+	for _, core := range menu.Exercised() {
 		for _, topic := range core.Topics {
 			t := exerciseTopic{Title: topic.Title}
 			for _, c := range topic.Calculators() {

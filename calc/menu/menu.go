@@ -84,6 +84,10 @@ func Day() Core { return day.Core() }
 // Cores lists every core. What calls it holds every calculator.
 func Cores() []Core { return []Core{Job(), Bench(), Booth(), Shelf(), Day()} }
 
+// Exercised lists the cores that exercises can be drawn from. A whole job or day is no exercise, and their cores have to
+// stay small.
+func Exercised() []Core { return []Core{Bench(), Booth(), Shelf()} }
+
 // Listed is the menu.
 func Listed() []Topic {
 	return slices.DeleteFunc(Topics(), func(t Topic) bool { return !t.Listed() })

@@ -401,7 +401,7 @@ func TestADayOfSixJobsIsHandedOn(t *testing.T) {
 	short := evaluate[string](p, `(async () => {
 		let short = "";
 		navigator.clipboard.writeText = async (text) => { short = text; };
-		document.querySelector('[data-share="short"]').click();
+		document.querySelector('[data-share="copy"]').click();
 		await new Promise((done) => setTimeout(done, 100));
 		return short;
 	})()`)
