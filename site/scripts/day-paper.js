@@ -14,9 +14,9 @@ export function lay({ report }, code) {
     ...head(false), ...incomplete(report.problems), verdict(),
     ...tables(list("jobs_done")), ...list("call").map(calls), ...list("cups_mixed").map(cups),
     figures(report.figures.filter((f) => !f.key.startsWith("tried_"))),
-    el("div", { class: "paper-pictures" },
-      el("p", {}, ...list("jobs_done").flatMap((l) => l.rows.flatMap((row, i) => [el("b", {}, String(i + 1)), ` ${row[0].text}   `]))), ...report.pictures.map(drawn)),
-    el("ul", { class: "paper-cautions" }, ...report.cautions.map((c) => el("li", {}, c))),
+    el("div", { class: "paper-pictures" }, el("p", {}, ...list("jobs_done").flatMap((l) => l.rows.flatMap((row, i) => [el("b", {}, String(i + 1)), ` ${row[0].text}   `]))),
+      ...pictures(report, "by_place"),
+      el("div", {}, ...pictures(report, "by_job"), el("ul", { class: "paper-cautions" }, ...report.cautions.map((c) => el("li", {}, c))))),
   );
 }
 
@@ -38,6 +38,8 @@ function cups(l) {
     el("thead", {}, el("tr", {}, ...l.columns.map((c) => el("th", { scope: "col" }, c.label)))),
     el("tbody", {}, ...l.rows.map((row) => el("tr", {}, ...row.map((f, i) => el(i === 0 ? "th" : "td", i === 0 ? { scope: "row" } : {}, text(f))))))));
 }
+
+const pictures = (report, key) => report.pictures.filter((p) => p.key === key).map(drawn);
 
 function drawn(p) {
   const figure = picture(p);

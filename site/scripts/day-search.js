@@ -6,7 +6,7 @@ const slice = 120; // ms that one slice should take, so that a question of the p
 const touch = 700; // ms that a touch takes
 const patience = 45000; // ms without a better plan, after which it rests by itself
 const stride = 1000; // the core rounds up to whole strides
-const least = 4000, most = 40000; // steps of a slice: fewer cost no less, because each has its report
+const least = 2000, most = 50000; // steps of a slice
 const limit = 19_900_000; // steps from which on the core looks no further, whatever it may find
 const plainCount = /^\d{1,7}$/;
 
@@ -20,6 +20,8 @@ export class Search {
   #form; // the same as it stands on the page, by key
   #asked; // the steps to try as the page's form has them, text
   #report; // the last one, shown or not
+  #at; // how far the search is: { tried_now, tried_next } among its figures
+  #is; // what tells the plan from others, in the core's words
   #goal; // the steps that the form asks for; Infinity for as many as there are
   #state = "waits";
   #looking; // settles when the search rests
@@ -59,7 +61,7 @@ export class Search {
   }
 
   get tried() {
-    return figure(this.#report, "tried_now")?.value ?? 0;
+    return figure(this.#at, "tried_now")?.value ?? 0;
   }
 
   /** Stops, after the slice that is under way, so that what the core has found is what the page has. */
@@ -87,7 +89,7 @@ export class Search {
       if (report !== this.#report && plan(report) !== this.#shown) setTimeout(() => this.#hand());
       return;
     }
-    if (question !== this.#question) this.#report = report;
+    if (question !== this.#question) [this.#report, this.#at, this.#is] = [report, report, undefined];
     this.#question = question;
     this.#asked = asked;
     this.#goal = plainCount.test(asked ?? "") ? Number(asked) : Infinity;
@@ -102,14 +104,14 @@ export class Search {
   }
 
   #tellState() {
-    this.#tell({ state: this.#state, tried: figure(this.#report, "tried_now")?.text, goal: this.#asked });
+    this.#tell({ state: this.#state, tried: figure(this.#at, "tried_now")?.text, goal: this.#asked });
   }
 
   #begin() {
     const run = ++this.#run;
     this.#halt = false;
     this.#since = performance.now();
-    if (!figure(this.#report, "tried_now")) return this.#rest("none"); // no plan to better
+    if (!figure(this.#at, "tried_now")) return this.#rest("none"); // no plan to better
     this.#looking = this.#look(run);
   }
 
@@ -121,11 +123,14 @@ export class Search {
       this.#state = goal === Infinity ? "looks" : "repeats";
       this.#tellState();
       const began = performance.now();
-      const report = await this.#ask(tried > goal ? 0 : Math.min(tried + this.#step, goal));
-      if (run !== this.#run) return;
-      if (!figure(report, "tried_now")) return this.#rest("failed");
+      const next = String(tried > goal ? 0 : Math.min(tried + this.#step, goal));
+      const at = await this.#ask("day-look", next);
       this.#pace(performance.now() - began);
-      this.#report = report;
+      // The report is long, so it is asked for only where the plan is another.
+      const is = figure(at, "plan_is")?.text, report = is === this.#is ? this.#report : await this.#ask("day", next);
+      if (run !== this.#run) return;
+      if (!is || !report) return this.#rest("failed");
+      [this.#at, this.#is, this.#report] = [at, is, report];
       this.#compare();
       await new Promise((done) => setTimeout(done)); // what the person does comes first
     }
@@ -149,15 +154,16 @@ export class Search {
       this.#goal = Infinity; // the form's number is that of the plan it shows
       return "stopped";
     }
-    if (tried < this.#goal + stride && !figure(this.#report, "tried_next")) return tried < limit ? "proven" : "tired";
+    if (tried < this.#goal + stride && !figure(this.#at, "tried_next")) return tried < limit ? "proven" : "tired";
     if (tried >= this.#goal && tried < this.#goal + stride) return "reached";
     if (document.hidden) return "hidden";
     return this.#goal === Infinity && performance.now() - this.#since > patience ? "tired" : "";
   }
 
-  async #ask(tried) {
+  async #ask(id, tried) {
+    const form = write(parse(this.#question).set("tried", tried));
     try {
-      return await this.#core.report("day", write(parse(this.#question).set("tried", String(tried))));
+      return await this.#core.report(id, id === "day" ? form : write(new Map([["day_form", form]])));
     } catch {
       return undefined; // the page says so when it asks itself
     }
