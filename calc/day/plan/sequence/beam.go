@@ -1,6 +1,6 @@
 package sequence
 
-// choose picks the states of the layer to carry on, and notes the bound of those let go.
+// choose picks the states of the layer to carry on, and notes them in the history.
 func (ps *pass) choose() {
 	ps.order, ps.i = ps.order[:0], 0
 	if ps.at == len(ps.layers)-1 {
@@ -8,6 +8,18 @@ func (ps *pass) choose() {
 		return
 	}
 	y := &ps.layers[ps.at]
+	ps.pick(y)
+	for _, i := range ps.order {
+		if st := &y.states[i]; st.last.chain >= 0 {
+			ps.history = append(ps.history, link{st.past, st.last})
+			st.past = int32(len(ps.history) - 1)
+		}
+	}
+}
+
+// pick puts the states of a layer that are to be carried on into the order, and notes the bound of the others.
+func (ps *pass) pick(y *layer) {
+	ps.order = ps.order[:0]
 	for i := range y.states {
 		if st := &y.states[i]; !st.dead && st.bound < ps.limit {
 			ps.order = append(ps.order, int32(i))

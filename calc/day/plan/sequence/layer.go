@@ -16,6 +16,13 @@ func (y *layer) clear() {
 // keep puts s.made into a layer, unless a state there is as good; states that are no better than it go.
 func (ps *pass) keep(y *layer, before int32) bool {
 	m := &ps.s.made
+	if y.heads == nil && len(ps.spare) > 0 {
+		last := len(ps.spare) - 1
+		*y, ps.spare = ps.spare[last], ps.spare[:last]
+	}
+	if len(y.states) > 2*ps.width+crowd {
+		ps.thin(y)
+	}
 	if len(y.heads) < 2*len(y.states)+16 {
 		y.grow()
 	}
@@ -24,21 +31,55 @@ func (ps *pass) keep(y *layer, before int32) bool {
 		return false
 	}
 	st := *m
-	y.bytes = append(y.bytes, m.key...)
-	y.bytes = append(y.bytes, m.late...)
-	mine := y.bytes[len(y.bytes)-len(m.key)-len(m.late):]
-	st.key, st.late = mine[:len(m.key):len(m.key)], mine[len(m.key):]
-	y.ints = append(y.ints, m.d...)
-	st.d = y.ints[len(y.ints)-len(m.d):]
-	st.past = int32(len(ps.history))
-	if m.last.chain < 0 {
-		st.past = -1
-	} else {
-		ps.history = append(ps.history, link{before, m.last})
-	}
+	y.store(&st)
+	st.past = before
 	st.dead, st.waits = false, uint8(ps.s.child.rows)
 	y.add(st, first)
 	return true
+}
+
+// crowd is how many more than twice the states that are carried on a layer holds before it is thinned out.
+const crowd = 4096
+
+// thin drops states that another one is as good as, and of the others those that would not be carried on.
+func (ps *pass) thin(y *layer) {
+	ps.order, ps.other = ps.other, ps.order
+	ps.pick(y)
+	next := layer{}
+	if last := len(ps.spare) - 1; last >= 0 {
+		next, ps.spare = ps.spare[last], ps.spare[:last]
+	}
+	for _, i := range ps.order {
+		st := y.states[i]
+		if len(next.heads) < 2*len(next.states)+16 {
+			next.grow()
+		}
+		first := next.find(&st)
+		next.store(&st)
+		next.add(st, first)
+	}
+	ps.order, ps.other = ps.other, ps.order
+	ps.drop(y)
+	*y = next
+}
+
+// drop keeps a layer's room for another one.
+func (ps *pass) drop(y *layer) {
+	if y.heads != nil {
+		y.clear()
+		ps.spare = append(ps.spare, *y)
+		*y = layer{}
+	}
+}
+
+// store copies what a state refers to into the layer.
+func (y *layer) store(st *state) {
+	from := len(y.bytes)
+	y.bytes = append(append(y.bytes, st.key...), st.late...)
+	at := from + len(st.key)
+	st.key, st.late = y.bytes[from:at:at], y.bytes[at:]
+	y.ints = append(y.ints, st.d...)
+	st.d = y.ints[len(y.ints)-len(st.d):]
 }
 
 // find is the first state of the same key, -1 for none.

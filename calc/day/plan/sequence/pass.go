@@ -21,6 +21,8 @@ type pass struct {
 	best    int32 // the last step of the best plan; -1 for none
 	let     int64 // the least bound among the states let go; none was where it is huge
 	lay     layout
+	other   []int32 // an order for thin
+	spare   []layer // room of layers that are done with
 	done    bool
 }
 
@@ -40,7 +42,7 @@ func newPass(s *search) *pass {
 // reset makes the pass ready to sweep again, from a state.
 func (ps *pass) reset(from *state, width int, limit int64) {
 	for i := range ps.layers {
-		ps.layers[i].clear()
+		ps.drop(&ps.layers[i])
 	}
 	ps.width, ps.limit, ps.history, ps.best, ps.let, ps.done = width, limit, ps.history[:0], -1, huge, false
 	ps.s.commutes, ps.s.frozen, ps.s.isFree = ps.strict, ps.frozen, ps.free
@@ -74,7 +76,7 @@ func (ps *pass) run(budget int) {
 	end := s.Evaluations + budget
 	for !ps.done && s.Evaluations < end {
 		if ps.i == len(ps.order) {
-			ps.layers[ps.at].clear()
+			ps.drop(&ps.layers[ps.at])
 			ps.at++
 			ps.choose()
 			continue
@@ -141,6 +143,7 @@ func (ps *pass) expandChain(st *state, c int, ptr int32) {
 			continue
 		}
 		if &ps.layers[len(ps.layers)-1] == y {
+			ps.history = append(ps.history, link{st.past, m.last})
 			ps.limit, ps.best = m.bound, int32(len(ps.history)-1)
 		}
 	}

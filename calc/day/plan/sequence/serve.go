@@ -15,7 +15,7 @@ func (s *search) lateBy(m *state, l *layout, from int32, bakes bool, percent int
 		if w == 0 {
 			continue
 		}
-		w = w * percent / 100
+		w = max(1, w*percent/100)
 		release := from
 		if at > 0 {
 			op := &s.p.Chains[c].Ops[at]

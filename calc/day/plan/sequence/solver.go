@@ -21,8 +21,8 @@ type Solver struct {
 	full   bool // the last sweep was as wide as can be, and there is nothing to repair
 }
 
-// widest is how many states of a layer a sweep keeps at most. With what they lead to they take some 300 MB.
-const widest = 1 << 16
+// widest is how many states of a layer a sweep carries on at most.
+const widest = 1 << 15
 
 // New makes a solver and a first plan, where whole chains one after the other are one. They are, unless facts, pins or a
 // chain by itself forbid it.
