@@ -460,3 +460,17 @@ func TestTheDaysFirstPlanIsThereAtOnce(t *testing.T) {
 	t.Logf("30 jobs in Chromium: the first report %.0f ms, that of another day %.0f ms; 5000 steps more %.0f ms (the least of several, the crossing included)", ms[0], ms[1], ms[2])
 	assert.Less(t, ms[1], 3000.0, "nobody waits that long for a first plan")
 }
+
+// A data sheet fills a product of the day, and the page says for which temperature its times are.
+func TestADaysProductsComeFromTheShelf(t *testing.T) {
+	p := open(t, serve(t), "shelf.html", phone)
+	p.shelve("data-sheet " + greyPrimer)
+	p.visit("day.html")
+	paints := `[data-table="paint"]`
+	p.pressIn(paints, "Add from the shelf")
+	p.tap(paints + ` .found li:nth-child(1) input`)
+	p.pressIn(paints, "Add the ticked ones")
+	p.waitIn("#notices", "Pot life and flash-off stand as the data sheet has them, for its temperature.")
+	p.waitIn(paints, "Grey two-pack primer, pot life 90 min")
+	p.fits()
+}
