@@ -20,6 +20,7 @@ func TestASetIsDoneInTwoTabs(t *testing.T) {
 	p.tap("#task-form .action")
 	p.waitIn("#task-result", "Off")
 	q.front()
+	q.waitUntil("the other tab's answer is seen here too", `document.querySelector("#tasks .mark-off") !== null`)
 	q.reload()
 	q.tap("#slip-show")
 	q.waitIn("#slip", "1 right, 0 close, 1 off; 2 of 2 answered")

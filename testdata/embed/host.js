@@ -2,9 +2,10 @@
 "use strict";
 window.heard = [];
 window.forbidden = [];
-addEventListener("message", (event) => {
-  const frame = [...document.querySelectorAll("iframe")].findIndex((f) => f.contentWindow === event.source);
-  heard.push({ frame, origin: event.origin, ...event.data });
+addEventListener("message", ({ data, origin, source }) => {
+  // Asked for when it is looked at: frames that scripts make come in any order.
+  const frame = () => [...document.querySelectorAll("iframe")].findIndex((f) => f.contentWindow === source);
+  heard.push(Object.defineProperty({ origin, ...data }, "frame", { get: frame, enumerable: true }));
 });
 addEventListener("securitypolicyviolation", (event) => forbidden.push(`${event.effectiveDirective} ${event.blockedURI}`));
 document.addEventListener("spraywright", (event) => {
