@@ -45,10 +45,14 @@ browser:
 size:
 	$(GO) run ./site/size
 
-# How long one recalculation takes, on the page's core and natively.
+# How long one recalculation takes, on the page's core and natively; how good and how quick the planner of the booth day
+# is, natively, as WASM and beside general-purpose exact solvers where they are installed (glpsol, cbc).
 bench: need-node build
 	node testdata/bench.mjs $(OUT) testdata/demo/job.txt
 	$(GO) test -run='^$$' -bench=. -benchtime=0.2s ./calc/menu
+	$(GO) run ./calc/day/plan/bars first shops proofs
+	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
+	$(GO) run ./calc/day/plan/compare -seconds 10
 
 # Random input for every fuzz test, FUZZTIME each.
 fuzz:
