@@ -21,6 +21,9 @@ func (d *day) check() {
 		if len(m.Coats) > mostCoats {
 			reject(x.Entry, &field.JobName, "has {n} coats; a plan holds {most}", "Split it in two", args("n", itoa(len(m.Coats)), "most", itoa(mostCoats))...)
 		}
+		if last := len(m.Coats) - 1; last >= 0 && m.Bake.Minutes == 0 {
+			m.Coats[last].Latest = 0 // nothing follows it
+		}
 		for _, r := range x.rounds {
 			d.checkRound(r, m)
 		}
@@ -40,7 +43,9 @@ const (
 func (d *day) checkRound(r *round, m *plan.Job) {
 	flash := 0
 	for i := range r.n {
-		flash = max(flash, m.Coats[r.first+i].Flash)
+		if c := m.Coats[r.first+i]; c.Latest > 0 {
+			flash = max(flash, c.Flash)
+		}
 	}
 	if within := given(r.Entry, &field.RecoatWithin); within.Given() && down(r.Entry, &field.RecoatWithin) <= flash {
 		reject(r.Entry, &field.RecoatWithin, "leaves no time: flash-off alone takes {flash}", "Check both on the data sheet", mins(flash, "flash"))

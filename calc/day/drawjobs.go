@@ -84,7 +84,7 @@ func (d *day) drawJob(p *pen, j int, y float64) {
 // drawLatest marks when the next coat has to be begun at the latest.
 func (d *day) drawLatest(p *pen, s *plan.Step, y float64) {
 	coats := d.model.Jobs[s.Job].Coats
-	if c := &coats[s.Coat]; c.Latest > 0 && s.Coat+1 < len(coats) && s.End+c.Latest <= d.bottom() {
+	if c := &coats[s.Coat]; c.Latest > 0 && s.End+c.Latest <= d.bottom() {
 		p.mark(calc.Rule, "latest", "", d.across(s.End+c.Latest), y+2, 0, jobBar-4)
 	}
 }

@@ -45,7 +45,7 @@ func (d *day) fault(f *plan.Fault) {
 	case rule == plan.CupSize && r != nil:
 		d.smallCup(r)
 	case rule == plan.PotLife && f.Product >= 0 && f.Product < len(d.paints):
-		fix, needs := fits(f, "Spray fewer parts at a time, or use a slower hardener", "It would fit if it were {needs}; or spray fewer parts at a time")
+		fix, needs := fits(f, "Spray fewer parts at a time, or use a slower hardener", "Choose a new cup for every coat, spray fewer parts at a time, or use a hardener whose data sheet gives {needs}")
 		reject(d.paints[f.Product].Entry, &field.PotLife, "is over before the cup can be sprayed", fix, needs...)
 	case rule == plan.PinPast || rule == plan.PinTime:
 		d.badPin(f)

@@ -116,6 +116,9 @@ func (d *day) readJobs() {
 	}
 }
 
+// unknownHeat and above, in °C, stand for bakes whose heat is not given: each is baked by itself.
+const unknownHeat = 10000
+
 func (d *day) readJob(j *job, x *plan.Job) {
 	x.Priority = 2
 	if picked(j.Entry, &field.Priority, "high") {
@@ -125,6 +128,9 @@ func (d *day) readJob(j *job, x *plan.Job) {
 	}
 	x.Prep = plan.Prep{Minutes: up(j.Entry, &field.PrepTime), ByPainter: picked(j.Entry, &field.PrepBy, "painter")}
 	x.Bake = plan.Bake{Minutes: up(j.Entry, &field.BakeTime), InOven: d.model.Ovens > 0, Heat: up(j.Entry, &field.BakeHeat)}
+	if x.Bake.Minutes > 0 && x.Bake.Heat == 0 {
+		x.Bake.Heat = unknownHeat + len(d.jobs) // it may be another heat than that of others who do not say
+	}
 	if typed := words(j.Entry, &field.ReadyFrom); typed != "" {
 		x.Ready = d.before(typed)
 	}

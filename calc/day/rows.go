@@ -84,9 +84,14 @@ func (c *changing) add() bool {
 	}
 	c.spellOut(c.form)
 	c.spellOut(from)
+	doubtful := ""
 	for _, n := range from.Rows("paint") {
-		if row := "paint." + n + "."; find(c.form, "paint", field.Product.Key, from[row+field.Product.Key]) == "" {
+		row, name := "paint."+n+".", from["paint."+n+"."+field.Product.Key]
+		here := find(c.form, "paint", field.Product.Key, name)
+		if here == "" {
 			c.copy(from, row, next(c.form, "paint"))
+		} else if life := field.PotLife.Key; from[row+life] != c.form[here+life] || from[row+life+".unit"] != c.form[here+life+".unit"] {
+			doubtful = name
 		}
 	}
 	for _, n := range from.Rows("job") {
@@ -105,7 +110,11 @@ func (c *changing) add() bool {
 				c.form[to+field.OfJob.Key] = free
 			}
 		}
-		c.Tell(changed, say("Added: {job}", "job", free))
+		if doubtful != "" { // the shop is warmer or colder than where one of the two was worked out
+			c.Tell(changed, say("Added: {job}. {product} keeps the pot life that stands in the day: check that it is today’s", "job", free, "product", doubtful))
+		} else {
+			c.Tell(changed, say("Added: {job}", "job", free))
+		}
 	}
 	return true
 }

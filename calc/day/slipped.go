@@ -47,9 +47,21 @@ func (c *changing) isDone(r plan.Ref) bool {
 	if painter := down(c.Entry, &field.ByPainter); painter > 0 && s.Painter > 0 {
 		s.Painter = painter
 	}
+	c.mixedBefore(s)
 	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
 	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
 	return true
+}
+
+// mixedBefore has the cup of a coat that came sooner than planned mixed sooner too.
+func (c *changing) mixedBefore(s *plan.Step) {
+	if s.Kind != plan.Spray {
+		return
+	}
+	cup, m := &c.day.plan.Cups[s.Cup-1], &c.day.model
+	if cup.Mixed > s.Start {
+		cup.Mixed = max(c.day.start, s.Start-m.Products[cup.Product].Mix-m.Walk-m.Door)
+	}
 }
 
 // freeFrom is when a step that ended sooner than it was planned to begin can have begun: after what its painter, and its
@@ -78,7 +90,7 @@ func (c *changing) now() bool {
 	t := max(c.day.start, c.day.before(typed))
 	c.writeDone(func(x *plan.Step) bool { return x.Start < t })
 	c.form[field.Now.Key] = show(t % aDay)
-	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned", "t", show(t)))
+	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned. Correct what ran late, and touch-test before the next coat", "t", show(t)))
 	return true
 }
 

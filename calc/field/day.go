@@ -130,7 +130,7 @@ var (
 	}
 	BakeHeat = calc.Input{
 		Key: "bake_heat", Label: "Bake at", Unit: unit.DegC, Optional: true,
-		Help:   "Bakes of the same time and heat may join",
+		Help:   "Bakes of the same time and heat may join; blank, it is baked by itself",
 		Limits: between(20, 250), Example: 60,
 	}
 	OfJob = calc.Input{

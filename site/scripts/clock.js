@@ -37,7 +37,10 @@ export function timeOfDay(ms, from = Date.now()) {
 
 /** A moment as minutes after midnight, and a time of day that the core wrote as the same. */
 export const minuteOfDay = (ms = Date.now()) => 60 * new Date(ms).getHours() + new Date(ms).getMinutes();
-export const readTime = (text) => text.split(":").reduce((sum, n) => 60 * sum + Number(n), 0);
+export const readTime = (text) => {
+  const [, h, m, d = 0] = /^(\d+):(\d\d)(?: \+(\d+) d)?$/.exec(text.trim()) ?? [];
+  return 60 * (24 * Number(d) + Number(h)) + Number(m);
+};
 
 /** Minutes after midnight as a time of day, as the core takes and writes it. */
 export function writeTime(minutes) {

@@ -51,7 +51,8 @@ export class Calls {
   #act({ target }) {
     const { open, done } = target.closest("button")?.dataset ?? {};
     if (open) this.#open(open);
-    if (done) this.#changes.tell({ day_change: "done", step_of: done });
+    // Who follows the day by the clock ticks off what has just been done, perhaps later than it was planned.
+    if (done) this.#changes.tell({ day_change: "done", step_of: done, ...(this.#now === undefined ? {} : { end_time: writeTime(this.#now) }) });
   }
 
   #mark() {

@@ -52,9 +52,10 @@ export class Sheet {
       says: s.says, times: say("{from} to {until}", { from: s.from, until: s.until }), who: s.who, note: s.note,
       latest: s.latest && say("No later than {time}", { time: s.latest }), touched: says && say("You touched: {what}", { what: says }), wrong: "",
     });
-    this.#fillBox("hold", s.from);
-    this.#fillBox("started", s.from);
-    this.#fillBox("ended", s.until);
+    const clock = (time) => time.split(" ")[0]; // past midnight the day stands behind it
+    this.#fillBox("hold", clock(s.from));
+    this.#fillBox("started", clock(s.from));
+    this.#fillBox("ended", clock(s.until));
     for (const part of this.#root.querySelectorAll("[data-when-done]")) part.hidden = (part.dataset.whenDone === "yes") !== s.done;
     this.#root.querySelector('[data-day="free"]').hidden = !s.pinned;
     this.#root.querySelector('[data-day-part="held"]').hidden = !s.pinned;

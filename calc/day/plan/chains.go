@@ -123,7 +123,7 @@ func batch(d *Day, j, i int) (coats, amount int) {
 		for k := at + 1; k < len(all) && all[k].Product == first.Product && !all[k].NewCup; k++ {
 			minutes += all[k-1].Flash + all[k].Spray
 			more := amount + all[k].Amount
-			if minutes > int(potLife(d, first.Product)) || d.CupHolds > 0 && more > d.CupHolds {
+			if minutes > int(potLife(d, first.Product)) || d.CupHolds > 0 && more > d.CupHolds || gone(d, j, k) {
 				break
 			}
 			coats, amount = coats+1, more
@@ -133,6 +133,30 @@ func batch(d *Day, j, i int) (coats, amount int) {
 		}
 	}
 	return 0, 0
+}
+
+// gone tells that the cup which the coat before coat k came out of is past its pot life before coat k, still to be done,
+// can be sprayed.
+func gone(d *Day, j, k int) bool {
+	c, late := &d.Jobs[j].Coats[k], false
+	p := &d.Products[c.Product]
+	for i := range d.Done {
+		x := &d.Done[i]
+		if x.Job != j || x.Kind != Spray || p.PotLife == 0 {
+			continue
+		}
+		switch x.Coat {
+		case k:
+			return false
+		case k - 1:
+			mixed := x.Mixed
+			if mixed == 0 {
+				mixed = x.Start - p.Mix - d.Walk - d.Door
+			}
+			late = max(d.Now, x.End+d.Jobs[j].Coats[k-1].Flash)+c.Spray > mixed+p.PotLife
+		}
+	}
+	return late
 }
 
 // index is the place of a step in its job's chain, or -1 where the job has no such step.

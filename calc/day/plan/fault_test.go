@@ -64,12 +64,13 @@ var bad = map[string]struct {
 		},
 		plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 30, Needs: 40},
 	},
+	// The cup is past its pot life at 102: another is mixed, which takes 10 more.
 	"recoat limit and pot life over at this hour": {
 		func(d *plan.Day) {
 			d.Now = 100
 			d.Done = []plan.Done{{Ref: coat(0), Start: 50, End: 60, Mixed: 42}}
 		},
-		plan.Fault{Rule: plan.PotLife, Ref: coat(0), Has: 60, Needs: 68, AllOf: true},
+		plan.Fault{Rule: plan.LatestRecoat, Ref: coat(0), Product: -1, Has: 30, Needs: 50},
 	},
 	"pin before now": {
 		func(d *plan.Day) { d.Now, d.Pins = 30, []plan.Pin{{Ref: coat(0), Start: 20}} },
