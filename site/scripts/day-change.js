@@ -62,7 +62,9 @@ export class Changes {
   }
 
   #fill(before, after, says) {
-    const values = new Map([...before.keys()].map((key) => [key, ""]).concat([...after]));
+    // Only what differs: what has been typed meanwhile stays.
+    const keys = [...before.keys(), ...after.keys()].filter((key) => before.get(key) !== after.get(key));
+    const values = new Map(keys.map((key) => [key, after.get(key) ?? ""]));
     this.#main.dispatchEvent(new CustomEvent("fill", { detail: { values, says: `${says}.`, own: true } }));
   }
 }

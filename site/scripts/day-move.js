@@ -24,7 +24,7 @@ export class Mover {
     this.#act = act;
     svg.addEventListener("pointerdown", (event) => this.#down(event));
     svg.addEventListener("pointermove", (event) => this.#move(event));
-    svg.addEventListener("pointerup", () => this.#up());
+    svg.addEventListener("pointerup", (event) => this.#up(event));
     svg.addEventListener("pointercancel", () => this.#let());
     svg.addEventListener("touchmove", (event) => this.#held?.taken && event.preventDefault(), { passive: false });
     svg.addEventListener("contextmenu", (event) => this.#held && event.preventDefault());
@@ -35,6 +35,8 @@ export class Mover {
   }
 
   #down(event) {
+    if (this.#held?.pointer !== undefined) return; // a second finger
+    this.#let();
     this.#moved = false;
     const step = this.#steps.find((s) => s.bar === event.target);
     if (!step?.main || step.done || event.button > 0) return;
@@ -47,6 +49,7 @@ export class Mover {
   }
 
   #take() {
+    if (!this.#held || !this.#svg.isConnected) return;
     this.#held.taken = true;
     this.#act.moving(true);
     try {
@@ -70,9 +73,9 @@ export class Mover {
     if (y < edge || y > innerHeight - edge) scrollBy(0, y < edge ? -8 : 8);
   }
 
-  #up() {
+  #up(event) {
     const h = this.#held;
-    if (!h || h.pointer === undefined) return;
+    if (!h || h.pointer === undefined || h.pointer !== event.pointerId) return;
     this.#moved = h.taken;
     if (h.taken && this.#minutes(h) !== h.step.start) this.#drop();
     else this.#let();

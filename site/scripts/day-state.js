@@ -5,7 +5,7 @@ import { say } from "./words.js";
 const says = {
   looks: (n) => say("Looking for a better plan: {n} steps tried", { n }),
   repeats: (n, goal) => say("Making the plan of this form again: {n} of {goal} steps tried", { n, goal }),
-  proven: () => say("This is the best there is: looking further would gain nothing."),
+  proven: () => say("Looking further would gain nothing."),
   reached: (n) => say("The plan after {n} steps. Looking further may find a better one.", { n }),
   stopped: (n) => say("The best plan of {n} steps tried.", { n }),
   hidden: (n) => say("The best plan of {n} steps tried.", { n }),
