@@ -39,7 +39,7 @@ wasm: need-node
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
 	@.ci/axe || echo "No accessibility checker: its test is passed over here, and fails where CI is set." >&2
-	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && $(GO) test -count=1 -timeout 14m ./site/browser
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/browser
 
 # What a visitor downloads; fails when the core has grown past its limit.
 size:

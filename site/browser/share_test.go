@@ -131,7 +131,7 @@ func TestALongFormIsHandedOnByItsShortLink(t *testing.T) {
 // Nothing that a code can hold breaks the page, and a form of one's own stays.
 func TestHostileCodesSayTheyCannotBeRead(t *testing.T) {
 	s := serve(t)
-	for _, bad := range []string{"1:ABC", "2:910XJNUM7FNY91", "1:910XJNUM7FNY9", "1:::::::", "1:%3Cscript%3E"} {
+	for _, bad := range []string{"1:ABC", "3:910XJNUM7FNY91", "1:910XJNUM7FNY9", "1:::::::", "1:%3Cscript%3E"} {
 		p := open(t, s, "wet-film.html", phone)
 		wetFilm(p)
 		p.link()

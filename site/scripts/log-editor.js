@@ -29,10 +29,11 @@ export function editEntries(main, linked, latest) {
     bar.replaceChildren(...[save, again, none, el("a", { class: "plain", href: "log.html" }, say("See the log"))].filter(Boolean));
   };
   const set = (next) => {
+    const other = entry !== next;
     entry = next;
     if (next) remember(kind, next);
     else forget(kind);
-    show();
+    if (other) show(); // a button is not taken from under a finger for one just like it
   };
   async function saveIt(over, rev = over?.rev) {
     if (saving) return; // two quick taps are one entry
