@@ -32,7 +32,8 @@ export function easeTyping(main, changes) {
   });
   main.addEventListener("fill", ({ detail: { values, own } }) => {
     const sheets = [...values].some(([key, text]) => text && /^(paint\.\d+\.pot_life|coat\.\d+\.flash)$/.test(key));
-    if (sheets && !own) notify(say("Pot life and flash-off stand as the data sheet has them, for its temperature. Enter them for your booth: warm, the pot life is shorter; cold, the flash-off is longer."));
+    // Last, so that it is the one that shows.
+    if (sheets && !own) setTimeout(() => notify(say("Pot life and flash-off stand as the data sheet has them, for its temperature. Enter them for your booth: warm, the pot life is shorter; cold, the flash-off is longer.")));
   });
   main.addEventListener("toggle", ({ target }) => target.open && target.closest(".row") && dress(target.closest(".row")), true);
 
