@@ -112,9 +112,9 @@ func TestEveryPageIsAccessible(t *testing.T) {
 
 func (p *tab) inEveryLook(program, name string) {
 	p.t.Helper()
-	for _, l := range []look{phoneDark, desk, deskDark, narrow} {
+	for _, l := range []look{phoneDark, desk} {
 		theme := ""
-		if l == narrow || l == desk {
+		if l == desk {
 			theme = "booth"
 		}
 		p.wear(l)

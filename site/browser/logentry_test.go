@@ -14,6 +14,7 @@ func TestALinkedMixIsNoChangeOfTheEntryShown(t *testing.T) {
 	p.waitIn(".log-save", "Save the change")
 	p.visit("?away")
 	p.visit("mix-record.html#mixed_on=2026-11-24&product=Ivory+base&mixed_volume=300&voc=420")
+	p.waitIn("#notices", fromLink)
 	p.waitIn(".log-save", "Log this mix")
 	p.tap(".log-save .action")
 	p.waitIn("#notices", "Logged.")
