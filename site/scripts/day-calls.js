@@ -59,14 +59,7 @@ export class Calls {
     const list = this.#holder.querySelector(".clock-lines");
     list?.querySelector(".clock-now")?.remove();
     if (this.#now === undefined || !list) return;
-    const lines = [...list.querySelectorAll(".clock-line")], day = 24 * 60;
-    let before = -Infinity, later = 0;
-    const next = lines.find((line) => {
-      const from = readTime(line.querySelector(".clock-time .cell").textContent);
-      if (from + later < before) later += day; // past midnight
-      before = from + later;
-      return before > this.#now;
-    });
+    const next = [...list.querySelectorAll(".clock-line")].find((line) => readTime(line.querySelector(".clock-time .cell").textContent) > this.#now);
     const mark = el("li", { class: "clock-now" }, say("Now {time}", { time: writeTime(this.#now) }));
     if (next) next.before(mark);
     else list.append(mark);

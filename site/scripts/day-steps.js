@@ -1,11 +1,10 @@
 // The steps of a plan as its pictures and lists tell of them.
 import { readTime } from "./clock.js";
 
-const day = 24 * 60;
 const own = /^(prep|spray|bake)( |$)/; // what can be held, and done; the others go with one of these
 
 /** The steps that the bars of a picture stand for, in the order of its shapes: { shape, of, look, main, done, from, until,
- * says, whose, start, end }, the last two in minutes. The list of the same name tells of the same in the same order. */
+ * says, start, end }, the last two in minutes. The list of the same name tells of the same in the same order. */
 export function stepsOf(report, key) {
   const picture = report.pictures.find((p) => p.key === key), list = report.lists.find((l) => l.key === key);
   if (!picture || !list) return [];
@@ -16,10 +15,9 @@ export function stepsOf(report, key) {
   return bars.map((shape, i) => {
     const row = rows[i];
     if (rows.length !== bars.length || row[says].of !== shape.of) throw new Error(`the list and the picture ${key} differ`);
-    const start = readTime(row[from].text), end = readTime(row[until].text);
     return {
-      shape, of: shape.of, look: shape.look, main: own.test(shape.look), done: shape.look.endsWith(" done"), whose: row[0].text,
-      from: row[from].text, until: row[until].text, says: row[says].text, start, end: end < start ? end + day : end,
+      shape, of: shape.of, look: shape.look, main: own.test(shape.look), done: shape.look.endsWith(" done"),
+      from: row[from].text, until: row[until].text, says: row[says].text, start: readTime(row[from].text), end: readTime(row[until].text),
     };
   });
 }
@@ -36,10 +34,10 @@ export function stepNamed(report, of) {
   return { ...step, note: text("note"), latest: text("no_later"), who: text("who"), timers, pinned };
 }
 
-/** Where times lie in a picture whose time runs along x or y: the place of a time, and the time at a place. */
+/** Where times lie in a picture whose time runs along x or y: how long a minute is, and the place of a time. */
 export function scaleOf(steps, along) {
   const size = along === "y" ? "h" : "w";
   const longest = steps.reduce((a, b) => (b.end - b.start > a.end - a.start ? b : a));
   const per = longest.shape[size] / (longest.end - longest.start), at = longest.shape[along];
-  return { per, place: (minutes) => at + per * (minutes - longest.start), time: (place) => longest.start + (place - at) / per };
+  return { per, place: (minutes) => at + per * (minutes - longest.start) };
 }
