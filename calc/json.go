@@ -202,16 +202,23 @@ func (j *jsonWriter) ints(k string, ns []int) {
 func (j *jsonWriter) string(s string) {
 	j.comma()
 	j.b = append(j.b, '"')
-	for _, r := range s {
-		switch {
-		case r == '"' || r == '\\':
-			j.b = append(j.b, '\\', byte(r))
-		case r < ' ':
-			j.b = append(j.b, `\u00`...)
-			j.b = append(j.b, hexDigits[r>>4], hexDigits[r&15])
-		default:
-			j.b = utf8.AppendRune(j.b, r)
+	if !utf8.ValidString(s) {
+		s = string([]rune(s)) // a sign that is none becomes U+FFFD
+	}
+	done := 0
+	for i := range len(s) {
+		c := s[i]
+		if c >= ' ' && c != '"' && c != '\\' {
+			continue
+		}
+		j.b = append(j.b, s[done:i]...)
+		done = i + 1
+		if c < ' ' {
+			j.b = append(j.b, '\\', 'u', '0', '0', hexDigits[c>>4], hexDigits[c&15])
+		} else {
+			j.b = append(j.b, '\\', c)
 		}
 	}
+	j.b = append(j.b, s[done:]...)
 	j.b = append(j.b, '"')
 }

@@ -41,11 +41,11 @@ func (s *session) solve(form calc.Form, model *plan.Day, want int) (solver *plan
 	return s.solver, s.faults, want
 }
 
-// knows reports whether a form is the last one but for the steps to try.
+// knows reports whether a form is the last one but for the steps to try, and for whether the working is written down.
 func (s *session) knows(form calc.Form) bool {
 	in := func(a, b calc.Form) bool {
 		for key, text := range a {
-			if key != field.Tried.Key && b[key] != text {
+			if key != field.Tried.Key && key != "working" && b[key] != text {
 				return false
 			}
 		}

@@ -30,7 +30,7 @@ export class Page {
   #demo; // the form of the example
   #asking = false;
   #again = false;
-  #asked; // the form text of the last answer
+  #asked; // the last answer: its form's text, its report, and the report with its working once that is wanted
   #paced; // the key of how long the core looks for a better answer, where it does
   #last; // the form's text without that
 
@@ -165,7 +165,7 @@ export class Page {
   // A better answer to the same form has been found, by looking as long as text says.
   #better({ question, text, report }) {
     if (this.#asking || question !== this.#asked?.text || question !== this.#question()) return;
-    this.#asked.report = report;
+    this.#asked = { text: question, report };
     this.#form.values.set(this.#paced, text);
     this.#form.show(this.#form.field(this.#paced));
     this.#keeper.keep(write(this.#form.values));
@@ -212,7 +212,7 @@ export class Page {
       do {
         this.#again = false;
         const text = this.#question();
-        if (this.#asked?.text !== text) this.#asked = { text, report: await this.#core.report(this.#id, text) };
+        if (this.#asked?.text !== text) this.#asked = { text, report: await this.#core.report(this.#id, this.#briefly(text)) };
         document.body.classList.remove("stale");
         this.#show(this.#asked.report);
       } while (this.#again);
@@ -224,13 +224,27 @@ export class Page {
     }
   }
 
+  // Writing the working down takes longer than all else, so that it is asked for when somebody opens it. A plan that gets
+  // better brings its own: making it again would put the search back.
+  #briefly(text) {
+    return this.#paced ? text : `${text}&working=later`;
+  }
+
+  #whole() {
+    const asked = this.#asked;
+    asked.whole ??= this.#paced ? Promise.resolve(asked.report) : this.#core.report(this.#id, asked.text);
+    asked.whole.catch(() => (asked.whole = undefined));
+    return asked.whole;
+  }
+
   #show(report) {
+    const whole = () => this.#whole();
     for (const table of this.#tables) table.describe(report);
     this.#problems.show(report);
-    this.#card.show(report);
+    this.#card.show(report, whole);
     this.#bar.show(report, this.#card.mainFigures(report));
     if (this.#asked.text === this.#question()) this.#form.retype(report.retyped);
-    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, question: this.#asked.text, core: this.#core } }));
+    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, whole, question: this.#asked.text, core: this.#core } }));
   }
 
   // What the form calls a key.
