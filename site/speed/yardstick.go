@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
 	"os"
 	"path/filepath"
 
@@ -33,17 +35,43 @@ func withEmptyCores(dist string) (folder string, remove func(), err error) {
 	w := brotli.NewWriterLevel(&packed, brotli.BestCompression)
 	w.Write(empty) // a buffer takes everything
 	w.Close()
+	worker := filepath.Join(copied, "sw.js")
+	kept, err := os.ReadFile(worker) // it keeps a file only with the hash that it knows
+	if err != nil {
+		return fail(err)
+	}
 	for _, core := range menu.Cores() {
 		file := filepath.Join(copied, core.Name+".wasm")
-		if err := os.WriteFile(file, empty, 0o644); err != nil {
+		full, err := os.ReadFile(file)
+		if err != nil {
 			return fail(err)
 		}
-		os.Remove(file + ".gz")
-		if _, err := os.Stat(file + ".br"); err == nil {
-			if err := os.WriteFile(file+".br", packed.Bytes(), 0o644); err != nil {
-				return fail(err)
+		kept = bytes.ReplaceAll(kept, hash(full), hash(empty))
+		if err := replace(file, empty, packed.Bytes()); err != nil {
+			return fail(err)
+		}
+	}
+	if err := replace(worker, kept, nil); err != nil {
+		return fail(err)
+	}
+	return copied, remove, nil
+}
+
+// replace puts text into a file, and packed into what is handed out instead of it where there was such a file.
+func replace(file string, text, packed []byte) error {
+	os.Remove(file + ".gz")
+	if _, err := os.Stat(file + ".br"); err == nil {
+		os.Remove(file + ".br")
+		if packed != nil {
+			if err := os.WriteFile(file+".br", packed, 0o644); err != nil {
+				return err
 			}
 		}
 	}
-	return copied, remove, nil
+	return os.WriteFile(file, text, 0o644)
+}
+
+func hash(text []byte) []byte {
+	sum := sha256.Sum256(text)
+	return []byte(base64.StdEncoding.EncodeToString(sum[:]))
 }
