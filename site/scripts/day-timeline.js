@@ -82,7 +82,7 @@ export class Timelines {
     drawn.classList.add("day-picture");
     for (const text of f.svg.querySelectorAll("text")) {
       text.setAttribute("aria-hidden", "true");
-      if (text.matches(".ink-spray + text, .ink-spray + circle + text")) text.classList.add("on-spray");
+      if (text.matches(".ink-spray:not(.done) + text, .ink-spray:not(.done) + circle + text")) text.classList.add("on-spray");
     }
     if (p.width <= mostFitting) drawn.classList.add("fitting");
     const along = key === "by_place" ? "y" : "x";
