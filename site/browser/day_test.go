@@ -41,6 +41,16 @@ func TestTheDayIsPlannedAndGetsBetter(t *testing.T) {
 	demoDay(p)
 	first := planShown(p)
 	p.waitIn("#day-search", "Looking for a better plan")
+	// The plan that somebody has a step of open from stays, while better ones are found.
+	p.tap(`[data-out="call"] .clock-open`)
+	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	held := planShown(p)
+	for range 3 {
+		says := evaluate[string](p, `document.getElementById("day-search").textContent`)
+		p.waitUntil("it looks on", `document.getElementById("day-search").textContent !== `+quoted(says))
+	}
+	assert.Equal(t, held, planShown(p))
+	p.tap(`[data-day="close"]`)
 	p.waitUntil("it is better than the first", `document.querySelector('[data-out="done_at"]').innerText.match(/1[23]:\d\d/) !== null`)
 	assert.NotEqual(t, first, planShown(p))
 	rested(p)
@@ -101,8 +111,16 @@ func TestTheDayInSpanish(t *testing.T) {
 // What stands on the day's page only for a while is accessible, too.
 func TestTheDaysPassingStatesAreAccessible(t *testing.T) {
 	program := checker(t)
-	p := calmDay(t, phone)
+	p := open(t, serve(t), "about.html", phone)
+	p.before(atNine)
+	p.visit("day.html")
+	demoDay(p)
+	rested(p)
 	p.axe(program, "a day")
+	p.tap("#day-again")
+	p.waitIn("#day-again-sheet", "Plan again from 9:10")
+	p.axe(program, "planning again from now")
+	p.tap(`[data-again="close"]`)
 	p.tap(`[data-out="call"] .clock-line:has(.clock-who) .clock-open`)
 	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
 	p.axe(program, "the sheet of a step")
