@@ -92,7 +92,7 @@ class Received {
     const place = byId("received-import");
     const items = this.#sheets.filter((sheet) => sheet.name).map(({ name, form }) => ({ kind: "data-sheet", name, form: textOf("data-sheet", form) }));
     const words = { title: say("What these data sheets would change on this device"), away: say("Keep nothing") };
-    const preview = new ImportPreview(() => this.#fields, this.#core, () => place.replaceChildren(), words);
+    const preview = new ImportPreview(() => this.#fields, this.#core, () => place.replaceChildren(), words, true);
     place.replaceChildren(preview.element);
     await preview.show(items);
     tellRefused();
