@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"net/url"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -102,7 +103,13 @@ func TestACmi5PackageAsksItsCourseAlone(t *testing.T) {
 
 	p.visit("package/index.html?used&" + l.query())
 	p.waitFor("This start of the exercises has been used. Open them from the course again.")
-	p.visit("package/index.html?endpoint=javascript:alert(1)&fetch=x&actor=%7B&registration=1&activityId=2")
-	p.waitFor("No course answers here, so that nothing is reported.")
+	agent := "&actor=" + url.QueryEscape(lrsActor) + "&registration=1&activityId=2"
+	for _, strange := range []string{
+		"endpoint=javascript:alert(1)&fetch=" + l.URL + agent, "endpoint=" + l.URL + "&fetch=data:,%7B%7D" + agent,
+		"endpoint=" + l.URL + "&fetch=" + l.URL + "&actor=%7B&registration=1&activityId=2", "endpoint=x&fetch=" + l.URL + agent,
+	} {
+		p.visit("package/index.html?" + strange)
+		p.waitFor("No course answers here, so that nothing is reported.")
+	}
 	p.waitFor("Work out: Wet film of one coat")
 }

@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"reflect"
 	"regexp"
 	"slices"
 	"strings"
@@ -28,6 +29,10 @@ type lrs struct {
 	statements []map[string]any
 	session    int // the statement that began this session
 	broken     []string
+	refuses    map[string]int // what is asked for, a verb or the name of a state, and the status that answers it
+	loses      string         // the verb that is taken in and answered as if it had not been
+	holds      string         // the next state with this text in it waits for held
+	held       chan bool
 }
 
 const (
@@ -41,7 +46,7 @@ const (
 
 // startLRS starts a course; launch are properties of its LMS.LaunchData besides the template.
 func startLRS(t *testing.T, launch map[string]any) *lrs {
-	l := &lrs{state: map[string]string{}}
+	l := &lrs{state: map[string]string{}, held: make(chan bool)}
 	data := map[string]any{"launchMode": "Normal", "moveOn": "Completed", "contextTemplate": map[string]any{
 		"contextActivities": map[string]any{"grouping": []any{map[string]any{"id": "urn:publisher"}}},
 		"extensions":        map[string]any{ofCmi5 + "extensions/sessionid": lrsSession},
@@ -67,6 +72,13 @@ func (l *lrs) again() {
 	l.mu.Lock()
 	defer l.mu.Unlock()
 	l.given, l.over, l.session = false, false, len(l.statements)
+}
+
+// set changes what the course does next.
+func (l *lrs) set(change func()) {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	change()
 }
 
 func (l *lrs) breaks(format string, args ...any) {
@@ -139,10 +151,20 @@ func (l *lrs) document(w http.ResponseWriter, r *http.Request) {
 		w.Header().Set("Content-Type", "application/json")
 		io.WriteString(w, text)
 	case http.MethodPut:
+		text, _ := io.ReadAll(r.Body)
+		if l.holds != "" && strings.Contains(string(text), l.holds) {
+			l.holds = ""
+			l.mu.Unlock()
+			<-l.held
+			l.mu.Lock()
+		}
+		if status := l.refuses[id]; status != 0 {
+			w.WriteHeader(status)
+			return
+		}
 		if id == "LMS.LaunchData" || l.over {
 			l.breaks("%s is written", id)
 		}
-		text, _ := io.ReadAll(r.Body)
 		if !json.Valid(text) || r.Header.Get("Content-Type") != "application/json" {
 			l.breaks("the state %s is no JSON: %s", id, text)
 		}
@@ -161,8 +183,23 @@ func (l *lrs) statement(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "no", http.StatusBadRequest)
 		return
 	}
-	l.statements = append(l.statements, s)
-	l.check(s)
+	verb, same := verbOf(s), func(old map[string]any) bool { return old["id"] == s["id"] }
+	switch i := slices.IndexFunc(l.statements, same); {
+	case l.refuses[verb] != 0:
+		w.WriteHeader(l.refuses[verb])
+		return
+	case i >= 0 && !reflect.DeepEqual(l.statements[i], s): // Experience API 1.0.3, part 3, 2.1.1
+		w.WriteHeader(http.StatusConflict)
+		return
+	case i < 0:
+		l.statements = append(l.statements, s)
+		l.check(s)
+	}
+	if l.loses == verb {
+		l.loses = ""
+		w.WriteHeader(http.StatusInternalServerError)
+		return
+	}
 	w.WriteHeader(http.StatusNoContent)
 }
 

@@ -190,6 +190,8 @@ func TestSheetsInTheOneFile(t *testing.T) {
 	p.visit("customer-sheets.html#sender=Us&sheet.1.product=Clear")
 	p.waitIn("#handing", "Copy the link")
 	assert.Equal(t, "#page=received&", p.value2("#customer-link")[:15])
+	assert.NotContains(t, p.text("#handing")+evaluate[string](p, `[...document.querySelectorAll("#handing input, #handing textarea")].map((c) => c.value).join()`), "file:", "the path of somebody's disk")
+	assert.Zero(t, evaluate[int](p, `document.querySelectorAll("#handing textarea, #handing iframe").length`))
 	p.visit("put-on-page.html")
 	p.waitFor("This is the site in one file, which other pages cannot frame.")
 }
