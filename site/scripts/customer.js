@@ -3,6 +3,7 @@
 import { shareable } from "./address.js";
 import { byId, copy, el, fill } from "./dom.js";
 import { formFor, sheetsOf, targetOf } from "./handed.js";
+import { whyNot } from "./loading.js";
 import { notify } from "./notices.js";
 import { linkTo } from "./share.js";
 import { linkTag, frameAddress, scriptTag } from "./snippet.js";
@@ -74,7 +75,7 @@ export class Handing {
       if (what === "short") await this.#hand((await this.#drawn()).short ?? this.#link, byId("customer-link"));
       if (what === "card") this.#card(await this.#drawn());
     } catch (error) {
-      notify(error.message);
+      notify(whyNot(error));
     }
   }
 

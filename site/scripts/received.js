@@ -3,7 +3,7 @@
 import { formText } from "./address.js";
 import { Core } from "./core.js";
 import { byId, el } from "./dom.js";
-import { formFor, sheetsOf, targetOf } from "./handed.js";
+import { formFor, mostSheets, sheetsOf, targetOf } from "./handed.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { button } from "./shelf-ask.js";
@@ -34,7 +34,7 @@ class Received {
     this.#core = new Core(main.dataset.core);
     this.#text = text;
     this.#form = form;
-    this.#sheets = sheetsOf(form);
+    this.#sheets = sheetsOf(form).slice(0, mostSheets); // the core says so where there are more
     this.#fields = fieldsOf(byId("sheet-fields").content);
   }
 
@@ -72,7 +72,7 @@ class Received {
     const box = byId("received-problems");
     box.hidden = problems.length + stops.length === 0;
     const says = (p) => (p.row ? say("{row}: {problem}", { row: p.row, problem: sentence(p) }) : sentence(p));
-    box.querySelector("ul").replaceChildren(...[...problems.map(says), ...stops.map((r) => `${r.why}. ${r.do}.`)].map((text) => el("li", {}, text)));
+    box.querySelector("ul").replaceChildren(...[...problems.map(says), ...stops.map((r) => say("{why}. {what}.", { why: r.why, what: r.do }))].map((text) => el("li", {}, text)));
   }
 
   #line(sheet) {

@@ -93,7 +93,7 @@ export class ImportPreview {
     const head = el("summary", {}, el("h3", {}, title(plans.length)));
     const list = el("ul", { class: "plans" }), more = button(say("Show more"), () => draw());
     const all = el("input", { type: "checkbox" });
-    all.checked = plans.every((p) => p.ticked);
+    all.checked = plans.every((p) => p.ticked || p.problems?.length);
     all.addEventListener("change", () => {
       for (const p of plans) p.ticked = all.checked && !p.problems?.length; // those are ticked one by one
       for (const [i, box] of [...list.querySelectorAll(".tick-one")].entries()) box.checked = plans[i].ticked;
