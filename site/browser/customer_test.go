@@ -133,6 +133,7 @@ func TestAHostileHandoverIsOnlyText(t *testing.T) {
 		{"sender=" + strings.Repeat("Trust+me+", 40) + "&sheet.1.product=Clear", "Who it is from is 359 characters long"},
 		{"sender=Us&sheet.1.product=Clear&sheet.1.dry_film=soon", "Dry film wanted must be a number"},
 		{"sender=Us&sheet.1.product=Clear&sheet.2.product=clear%20", "stands in it twice"},
+		{"sender=Us&shop_note=Hm&sheet.1.product=Clear&sheet.1.dry_film=soon", "From: Us Note: Hm"},
 		{"sender=Us&fields=9&sheet.1.product=Clear&fields=9", "This link is incomplete or damaged"},
 		{"sender=Us&sheet.1.product=Clear&__proto__=1&sheet.1.constructor=2&sheet.x.product=3", "This link is incomplete or damaged"},
 		{"sender=Us&opens=..%2Fshelf&sheet.1.product=Clear", "has no answer “../shelf”"},

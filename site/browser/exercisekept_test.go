@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -8,7 +9,7 @@ import (
 
 // Opening a link keeps nothing of the learner's and puts nothing of it out; the first key does.
 func TestALinkToExercisesKeepsNothing(t *testing.T) {
-	const set = "exercises.html#q.1.of=wet-film"
+	const set = "exercises.html#units=us&q.1.of=wet-film"
 	p := open(t, serve(t), set, phone)
 	p.waitFor("Work out: Wet film of one coat")
 	given := p.text("#task-given")
@@ -22,6 +23,7 @@ func TestALinkToExercisesKeepsNothing(t *testing.T) {
 	p.tap("#task-form .action")
 	p.waitUntil("it is judged", `!document.getElementById("task-result").hidden`)
 	assert.Equal(t, "task-result", evaluate[string](p, `document.activeElement.id`))
+	assert.Regexp(t, `Wet film of one coat [\d.]+ µm[^§]*In the unit asked for: [\d.]+ mil$`, strings.Join(strings.Fields(p.text("#task-steps")), " "), "the working is in the source's unit")
 
 	// A record that was damaged is as much as can be read of it.
 	for _, slots := range []string{`[null]`, `[{"tries":[null,{"judged":"x"},{"judged":"right","given":7}],"draw":"x"}]`, `7`, `[[]]`} {

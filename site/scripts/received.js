@@ -40,19 +40,25 @@ class Received {
 
   async show() {
     if (!whole(this.#text, this.#form, (key) => this.#knows(key))) notify(say("This link is incomplete or damaged: some of it could not be read. Ask for it again."));
-    let report;
+    let report, head;
     try {
       report = await this.#core.report("customer-sheets", write(this.#form));
+      head = await this.#core.report("customer-sheets", write(this.#head));
     } catch (error) {
       notify(error.message);
       return;
     }
-    this.#origin(report);
+    this.#origin(head);
     this.#problems(report.problems, report.verdict.filter((r) => r.level === "stop"));
     byId("received-sheets").replaceChildren(...this.#sheets.map((sheet) => this.#line(sheet)));
     const tools = this.#sheets.length > 0 ? [...this.#links(), button(say("Keep on this device"), () => this.#keep(), "action")] : [];
     byId("received-tools").replaceChildren(...tools);
     byId("received").hidden = false;
+  }
+
+  // The link as if its sheets had no fault: what it says of itself can be read all the same.
+  get #head() {
+    return new Map([...this.#form].filter(([key]) => key === "sender" || key === "shop_note")).set("sheet.1.product", "1");
   }
 
   #knows(key) {
