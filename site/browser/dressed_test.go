@@ -21,6 +21,7 @@ func TestWhatIsLockedIsShownAndWhatIsHiddenIsUsed(t *testing.T) {
 	assert.Equal(t, "dark", evaluate[string](p, `document.documentElement.dataset.theme`))
 	assert.False(t, p.sees(box("volume_solids")))
 	assert.True(t, evaluate[bool](p, `document.querySelector('[data-out="wet_film"] details').open`))
+	p.has(`[data-out="wet_film"] .steps`, "2.1.5 — read in the work itself")
 	assert.True(t, evaluate[bool](p, `document.querySelector('[name="coats"]').readOnly && document.querySelector('[name="dry_film.unit"]').disabled && [...document.querySelectorAll('[name="solids_for"]')].every((c) => c.disabled)`))
 	p.enter("coats", "3")
 	assert.Equal(t, "2", p.value("coats"))
