@@ -2,7 +2,7 @@
 import { formText } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet, settingsOf, task as askTask } from "./exercise-core.js";
-import { drop } from "./exercise-keep.js";
+import { drop, keeps } from "./exercise-keep.js";
 import { keepRecord, mergeRecord, readRecord, tell, tried } from "./exercise-record.js";
 import { Slip } from "./exercise-slip.js";
 import { TaskView } from "./exercise-task.js";
@@ -76,6 +76,7 @@ class Exercises {
     byId("task-next").addEventListener("click", () => this.#next());
     byId("slip-show").addEventListener("click", () => this.#slip.show());
     byId("start-again").addEventListener("click", () => this.#startAgain());
+    if (!keeps()) this.#warn();
     tell(this.#set.id, this.#record);
     this.#show();
     addEventListener("storage", ({ key }) => key?.endsWith("exercise:" + this.#set.id) && this.#others());
@@ -190,7 +191,11 @@ class Exercises {
   }
 
   #keep() {
-    if (!keepRecord(this.#set.id, this.#record)) notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
+    if (!keepRecord(this.#set.id, this.#record)) this.#warn();
+  }
+
+  #warn() {
+    notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
   }
 
   #startAgain() {
