@@ -128,14 +128,14 @@ func (t tongue) labelOf(c *calc.Calculator, w check.Want) string {
 
 const listedLabel calc.Phrase = "{list} {n}: {column}"
 
-// decimalsOf is how many decimals a value was printed with, which its tolerance tells.
+// decimalsOf is how many decimals a value was printed with. Its tolerance tells of noughts at its end, "9.30".
 func decimalsOf(w check.Want) int {
+	_, after, _ := strings.Cut(strconv.FormatFloat(w.Value, 'f', -1, 64), ".")
 	if w.Tolerance > 0 {
 		if d := -math.Log10(2 * w.Tolerance); math.Abs(d-math.Round(d)) < 1e-9 {
-			return max(0, int(math.Round(d)))
+			return max(len(after), int(math.Round(d)))
 		}
 	}
-	_, after, _ := strings.Cut(strconv.FormatFloat(w.Value, 'f', -1, 64), ".")
 	return len(after)
 }
 

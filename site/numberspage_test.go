@@ -26,6 +26,7 @@ func TestAPrintedValueStandsBesideOurs(t *testing.T) {
 	}{
 		{all[0], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 67, Tolerance: .5}, checkedValue{"Wet film of one coat", "67\u202fµm", "66.67\u202fµm", "−0.33", "0.50\u202f%", "±\u202f0.5", 0}},
 		{all[1], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 66.5, Tolerance: .2}, checkedValue{"Wet film of one coat", "66,5\u202fµm", "66,667\u202fµm", "+0,167", "0,25\u202f%", "±\u202f0,2", 0}},
+		{all[0], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 66.5, Tolerance: .5}, checkedValue{"Wet film of one coat", "66.5\u202fµm", "66.667\u202fµm", "+0.167", "0.25\u202f%", "±\u202f0.5", 0}},
 		{all[0], check.Want{Key: "wet_film", Unit: unit.Mil, Value: 2.6, Tolerance: .05}, checkedValue{"Wet film of one coat", "2.6\u202fmil", "2.625\u202fmil", "+0.025", "0.95\u202f%", "±\u202f0.05", 0}},
 	} {
 		got := tt.tongue.checkedValue(c, tt.want, r)
