@@ -33,6 +33,18 @@ func packageOf(p *tab, kind, set string) []byte {
 	return data
 }
 
+// packages are those put together so far, by kind and set.
+var packages = map[string][]byte{}
+
+// packageFor is a package of a set, put together by the first test that asks for it.
+func packageFor(t *testing.T, kind, set string) []byte {
+	t.Helper()
+	if packages[kind+set] == nil {
+		packages[kind+set] = packageOf(trainer(t), kind, set)
+	}
+	return packages[kind+set]
+}
+
 // packageBytes presses the button for a kind of package on the trainer's page.
 func packageBytes(p *tab, kind string) []byte {
 	p.t.Helper()
@@ -131,7 +143,7 @@ func (p *tab) wrong() [][]string {
 }
 
 func TestASCORMCourseGetsTheScore(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet+"&pass=60")))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({}, 2) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -168,7 +180,7 @@ func TestASCORMCourseGetsTheScore(t *testing.T) {
 }
 
 func TestASCORMCourseThatJudgesByItself(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({ mastery: "50" }) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -192,7 +204,7 @@ func TestASCORMCourseThatJudgesByItself(t *testing.T) {
 }
 
 func TestWhatASCORMCourseRefusesIsSaid(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `(course.deaf = "LMSInitialize", course.start(), true)`)
 	p.waitInside("The course refused LMSInitialize: General exception (error 101).")

@@ -17,7 +17,7 @@ func (p *tab) answer(task, text string) {
 }
 
 func TestACmi5CourseGetsTheStatements(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet+"&pass=60")))
 	l := startLRS(t, map[string]any{"masteryScore": 0.6, "returnURL": "http://" + s.address + "/scorm.html"})
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of 404") // what the course keeps is asked for before there is any
@@ -55,7 +55,7 @@ func TestACmi5CourseGetsTheStatements(t *testing.T) {
 }
 
 func TestACmi5CourseThatDoesNotJudge(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet)))
 	l := startLRS(t, nil)
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of 404")
@@ -88,7 +88,7 @@ func TestACmi5CourseThatDoesNotJudge(t *testing.T) {
 
 // The page may ask the course it was started by, and nobody else.
 func TestACmi5PackageAsksItsCourseAlone(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet)))
 	l, other := startLRS(t, nil), startLRS(t, nil)
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.waitFor("The course keeps your answers and gets your result.")

@@ -9,7 +9,7 @@ import (
 // What the course took in without our hearing of it is sent again as the same statement; what it refused is sent later, in
 // another session if need be.
 func TestACmi5CourseHearsEachThingOnce(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet+"&pass=60")))
 	l := startLRS(t, map[string]any{"masteryScore": 0.6})
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of")
@@ -44,7 +44,7 @@ func TestACmi5CourseHearsEachThingOnce(t *testing.T) {
 
 // The page can go while something is on its way, and a browser can bring it back as it was.
 func TestACmi5CourseHearsNothingAfterTheEnd(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet)))
 	l := startLRS(t, nil)
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of 404")

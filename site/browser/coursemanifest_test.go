@@ -92,13 +92,12 @@ const courseTitle = `Films <& "layers">`
 
 // The structure that IMS Content Packaging 1.1.2 and SCORM 1.2, Content Aggregation Model, ask of a manifest.
 func TestTheSCORMManifestIsAsTheStandardHasIt(t *testing.T) {
-	p := trainer(t)
 	for _, pass := range []string{"", "80"} {
 		set := courseSet
 		if pass != "" {
 			set += "&pass=" + pass
 		}
-		dir := unzipped(t, packageOf(p, "scorm", set))
+		dir := unzipped(t, packageFor(t, "scorm", set))
 		names, text := filesOf(t, dir, "imsmanifest.xml")
 		var m scormManifest
 		require.NoError(t, xml.Unmarshal(text, &m), "%s", text)
@@ -125,13 +124,12 @@ func TestTheSCORMManifestIsAsTheStandardHasIt(t *testing.T) {
 
 // What cmi5, Quartz, 1st edition, section 13.1 asks of a course structure.
 func TestTheCmi5StructureIsAsTheStandardHasIt(t *testing.T) {
-	p := trainer(t)
 	for pass, moveOn := range map[string]string{"": "Completed", "85": "Passed"} {
 		set := courseSet + "&note=" + url.QueryEscape("Bring a <comb>")
 		if pass != "" {
 			set += "&pass=" + pass
 		}
-		dir := unzipped(t, packageOf(p, "cmi5", set))
+		dir := unzipped(t, packageFor(t, "cmi5", set))
 		names, text := filesOf(t, dir, "cmi5.xml")
 		var c cmi5Structure
 		require.NoError(t, xml.Unmarshal(text, &c), "%s", text)
