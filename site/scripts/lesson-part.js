@@ -1,5 +1,6 @@
 // Beneath every opened working stands a way to see it as a lesson. What a lesson takes is fetched with the first one.
 import { el } from "./dom.js";
+import { whyNot } from "./loading.js";
 import { notify } from "./notices.js";
 import { say } from "./words.js";
 
@@ -25,7 +26,7 @@ export function offerLessons(main) {
       open.set(name, lesson);
       await lesson.update(latest);
     } catch (error) {
-      body.textContent = error.message;
+      body.textContent = whyNot(error);
     }
   }
 
