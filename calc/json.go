@@ -3,6 +3,7 @@ package calc
 import (
 	"math"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -202,21 +203,21 @@ func (j *jsonWriter) ints(k string, ns []int) {
 func (j *jsonWriter) string(s string) {
 	j.comma()
 	j.b = append(j.b, '"')
-	if !utf8.ValidString(s) {
-		s = string([]rune(s)) // a sign that is none becomes U+FFFD
-	}
-	done := 0
-	for i := range len(s) {
-		c := s[i]
-		if c >= ' ' && c != '"' && c != '\\' {
+	done := 0 // what stands as it is is copied in one go
+	for i, r := range s {
+		invalid := r == utf8.RuneError && !strings.HasPrefix(s[i:], "\uFFFD")
+		if r >= ' ' && r != '"' && r != '\\' && !invalid {
 			continue
 		}
 		j.b = append(j.b, s[done:i]...)
 		done = i + 1
-		if c < ' ' {
-			j.b = append(j.b, '\\', 'u', '0', '0', hexDigits[c>>4], hexDigits[c&15])
-		} else {
-			j.b = append(j.b, '\\', c)
+		switch {
+		case invalid:
+			j.b = append(j.b, "\uFFFD"...)
+		case r < ' ':
+			j.b = append(j.b, '\\', 'u', '0', '0', hexDigits[r>>4], hexDigits[r&15])
+		default:
+			j.b = append(j.b, '\\', byte(r))
 		}
 	}
 	j.b = append(j.b, s[done:]...)
