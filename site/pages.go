@@ -8,6 +8,7 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
+	"spraywright/site/server"
 )
 
 const (
@@ -36,7 +37,7 @@ type page struct {
 func (p page) Link(to tongue) string { return p.Tongue.Root() + to.Folder() + p.File }
 
 // Policy is what the page may do.
-func (page) Policy() string { return pagePolicy }
+func (page) Policy() string { return server.PagePolicy }
 
 // Site is the name of the site.
 func (page) Site() string { return siteName }
@@ -66,7 +67,7 @@ func addPages(site bundle, testdata fs.FS) error {
 func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	templates, err := template.New("").Funcs(template.FuncMap{
 		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
-		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return framePolicy },
+		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return server.FramePolicy },
 		"targets": targets, "tongueNames": func() []tongue { return tongues },
 	}).ParseFS(assets, "templates/*.html")
 	if err != nil {
