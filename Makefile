@@ -11,7 +11,7 @@ FUZZTIME ?= 20s
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node release release-check hosts-check lighthouse
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -61,6 +61,27 @@ fuzz:
 			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
 		done; \
 	done
+
+# What a release holds, in .cache/release, out of what is committed: the site, the one file, a server for each system. It
+# asks the module proxy for the tool, once, and nobody else for anything.
+release:
+	$(GO) build -C .goreleaser -trimpath -o ../.cache/goreleaser github.com/goreleaser/goreleaser/v2
+	GOMAXPROCS=2 .cache/goreleaser release --snapshot --clean
+
+# Makes a release and opens it: every archive, its content run where this machine can.
+release-check: release
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" $(GO) test -count=1 -v -run='OfARelease|OutOf|ForOtherMachines' ./site/browser
+
+# The release's archive behind nginx and lighttpd, with the settings that the site shows; a server that is missing is passed over.
+hosts-check:
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" PATH="$$PATH:/usr/sbin" $(GO) test -count=1 -v -run=TheArchiveOn ./site/browser
+
+# Lighthouse on every page, as on a phone; PAGES names some instead. What it measures needs a machine with nothing else to do.
+LIGHTHOUSE = lighthouse@12.8.2# the last that runs on node 20
+lighthouse: need-node
+	$(GO) run ./site build -out .cache/site -compress
+	@test -d .cache/lighthouse/node_modules/lighthouse || npm install --prefix .cache/lighthouse --no-audit --no-fund --ignore-scripts $(LIGHTHOUSE)
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/lighthouse .cache/site $(PAGES)
 
 clean:
 	rm -rf $(OUT)

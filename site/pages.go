@@ -78,6 +78,10 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	if err != nil {
 		return err
 	}
+	hosting, err := newHostingPage()
+	if err != nil {
+		return err
+	}
 	all, numbers := &bibliography{}, &numbersPage{}
 	for _, c := range calculators() {
 		p, err := newCalculatorPage(t, c, testdata)
@@ -113,6 +117,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "numbers", Title: "Where every number comes from", Description: "Every published value that the answers are held to, beside what comes out here"}, numbers},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
+		{page{Name: "hosting", Title: "Put it on a host", Description: "On any host of files, an intranet, a stick or a learning platform"}, hosting},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
 	} {
 		p.File = p.Name + ".html"
