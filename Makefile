@@ -6,12 +6,13 @@ GO ?= go
 OUT ?= dist
 ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
+FORMS ?= 2000
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser numbers size bench fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -19,7 +20,7 @@ run:
 build:
 	$(GO) run ./site build -out $(OUT)
 
-test: format vet unit wasm browser
+test: format vet unit wasm numbers browser
 
 format:
 	@unformatted=$$(gofmt -l calc site wasm); if [ -n "$$unformatted" ]; then echo "Run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
@@ -35,6 +36,10 @@ unit:
 # The calculators' tests once more, compiled to WASM as on the page: its arithmetic may differ in the last bit.
 wasm: need-node
 	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
+
+# Random forms of every calculator, natively and as WASM: the same numbers, and how far apart. make numbers FORMS=100000
+numbers: need-node
+	$(GO) run ./calc/check/bits -forms $(FORMS)
 
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
@@ -54,9 +59,9 @@ bench: need-node build
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
 	$(GO) run ./calc/day/plan/compare -seconds 10
 
-# Random input for every fuzz test, FUZZTIME each.
+# Random input for every fuzz test, FUZZTIME each: make fuzz FUZZTIME=10m
 fuzz:
-	@for package in $$($(GO) list ./calc/...); do \
+	@for package in $$($(GO) list ./calc/... ./site ./site/words); do \
 		for target in $$($(GO) test -list='^Fuzz' $$package | grep '^Fuzz'); do \
 			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
 		done; \
