@@ -7,12 +7,13 @@ OUT ?= dist
 ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
 FORMS ?= 2000
+SBOM ?= sbom.cdx.json
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser numbers size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser numbers vulncheck reproducible sbom size bench fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -20,7 +21,7 @@ run:
 build:
 	$(GO) run ./site build -out $(OUT)
 
-test: format vet unit wasm numbers browser
+test: format vet unit wasm numbers vulncheck browser
 
 format:
 	@unformatted=$$(gofmt -l calc site wasm); if [ -n "$$unformatted" ]; then echo "Run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
@@ -45,6 +46,18 @@ numbers: need-node
 browser:
 	@.ci/axe || echo "No accessibility checker: its test is passed over here, and fails where CI is set." >&2
 	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/browser
+
+# Known vulnerabilities in what is compiled. Says so where the list of them cannot be reached.
+vulncheck:
+	.ci/vulncheck
+
+# Two builds in two places, byte by byte. It takes some minutes.
+reproducible:
+	.ci/reproducible
+
+# What the site is made of, as a bill of materials (CycloneDX).
+sbom:
+	$(GO) run ./site/supply/sbom -out $(SBOM) -version "$(VERSION)"
 
 # What a visitor downloads; fails when the core has grown past its limit.
 size:

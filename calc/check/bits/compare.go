@@ -13,8 +13,12 @@ import (
 	"strings"
 )
 
-// bound is how far apart a number may lie natively and as WASM, as a share of the larger.
-const bound = 1e-9
+// bound is how far apart a number may lie natively and as WASM, as a share of the larger. Below least, which is a few times
+// the last bit of a temperature in kelvin, a difference is the rounding of what was taken from each other.
+const (
+	bound = 1e-12
+	least = 3e-13
+)
 
 // A tally counts what was found.
 type tally struct {
@@ -113,13 +117,13 @@ func (t *tally) add(q asked, a *answered, line string) error {
 		t.differ++
 		d := difference{a.names[i] + " of " + at, x, xs[i], ulps(x, xs[i]), apart(x, xs[i])}
 		t.ulps = max(t.ulps, d.ulps)
-		if d.share > t.widest[q.c.ID].share {
+		if w := t.widest[q.c.ID]; d.share > w.share || d.share == w.share && d.ulps > w.ulps {
 			t.widest[q.c.ID] = d
 		}
 	}
 	for i, text := range a.texts {
 		if mark(text) != marks[i] {
-			if t.wordedApart++; t.wordedApart <= 20 {
+			if t.wordedApart++; t.wordedApart <= 10 {
 				fmt.Printf("worded otherwise as WASM: %s\n  %s\n", text, at)
 			}
 		}
@@ -140,9 +144,9 @@ func ulps(x, y float64) uint64 {
 	return uint64(max(a, b)) - uint64(min(a, b))
 }
 
-// apart is how far two numbers differ as a share of the larger.
+// apart is how far two numbers differ as a share of the larger; by how much they differ more than least.
 func apart(x, y float64) float64 {
-	return math.Abs(x-y) / max(math.Abs(x), math.Abs(y))
+	return max(0, math.Abs(x-y)-least) / max(math.Abs(x), math.Abs(y))
 }
 
 // tell prints what was found; more than the bound is an error.
@@ -159,6 +163,9 @@ func (t *tally) tell() error {
 		if i < 10 || d.share > bound {
 			fmt.Printf("%-16s %.2g (%d ulp): %v and %v, %.300s\n", id, d.share, d.ulps, d.here, d.there, d.where)
 		}
+	}
+	if t.wordedApart > 0 {
+		return fmt.Errorf("%d texts differ", t.wordedApart)
 	}
 	if over > 0 {
 		return fmt.Errorf("%d calculators differ by more than %v", over, bound)

@@ -4,8 +4,8 @@
 //
 //	go run ./calc/check/bits [-forms 2000] [-seed 1] [-only wet-film]
 //
-// The two may differ in last bits: on amd64 the standard library works out exp, log and hypot in assembly, in WASM in Go,
-// and what is worked out from them can lie further apart. How far is printed, and bounded.
+// The two may differ in last bits: on amd64 the standard library works out exp and log in assembly, in WASM in Go, and what is
+// worked out from them can lie further apart. How far is printed, and bounded. No text may differ: what a person reads is the same.
 package main
 
 import (
