@@ -6,12 +6,15 @@ GO ?= go
 OUT ?= dist
 ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
+FORMS ?= 2000
+SBOM ?= sbom.cdx.json
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node release release-check hosts-check lighthouse
+.PHONY: run build test format vet unit wasm browser numbers vulncheck reproducible sbom size bench fuzz clean need-node \
+	release release-check hosts-check lighthouse
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -19,7 +22,7 @@ run:
 build:
 	$(GO) run ./site build -out $(OUT)
 
-test: format vet unit wasm browser
+test: format vet unit wasm numbers vulncheck browser
 
 format:
 	@unformatted=$$(gofmt -l calc site wasm); if [ -n "$$unformatted" ]; then echo "Run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
@@ -36,10 +39,26 @@ unit:
 wasm: need-node
 	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
 
+# Random forms of every calculator, natively and as WASM: the same numbers, and how far apart. make numbers FORMS=100000
+numbers: need-node
+	$(GO) run ./calc/check/bits -forms $(FORMS)
+
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
 	@.ci/axe || echo "No accessibility checker: its test is passed over here, and fails where CI is set." >&2
 	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/browser
+
+# Known vulnerabilities in what is compiled. Says so where the list of them cannot be reached.
+vulncheck:
+	.ci/vulncheck
+
+# Two builds in two places, byte by byte. It takes some minutes.
+reproducible:
+	.ci/reproducible
+
+# What the site is made of, as a bill of materials (CycloneDX).
+sbom:
+	$(GO) run ./site/supply/sbom -out $(SBOM) -version "$(VERSION)"
 
 # What a visitor downloads; fails when the core has grown past its limit.
 size:
@@ -54,9 +73,9 @@ bench: need-node build
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
 	$(GO) run ./calc/day/plan/compare -seconds 10
 
-# Random input for every fuzz test, FUZZTIME each.
+# Random input for every fuzz test, FUZZTIME each: make fuzz FUZZTIME=10m
 fuzz:
-	@for package in $$($(GO) list ./calc/...); do \
+	@for package in $$($(GO) list ./calc/... ./site ./site/words); do \
 		for target in $$($(GO) test -list='^Fuzz' $$package | grep '^Fuzz'); do \
 			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
 		done; \

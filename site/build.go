@@ -61,7 +61,7 @@ func build(out, sheets string, compress bool) error {
 func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	site := maps.Clone(cores)
 	site["wasm_exec.js"] = runtime
-	for _, add := range []func(bundle) error{addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches, addCourse} {
+	for _, add := range []func(bundle) error{addLicences, addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches, addCourse} {
 		if err := add(site); err != nil {
 			return nil, err
 		}

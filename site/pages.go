@@ -68,7 +68,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	templates, err := template.New("").Funcs(template.FuncMap{
 		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
 		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return server.FramePolicy },
-		"targets": targets, "tongueNames": func() []tongue { return tongues },
+		"notices": func() string { return string(site[licencesFile]) }, "targets": targets, "tongueNames": func() []tongue { return tongues },
 	}).ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err

@@ -11,6 +11,7 @@ import (
 	"debug/macho"
 	"debug/pe"
 	"encoding/hex"
+	"encoding/json"
 	"io"
 	"net/http"
 	"os"
@@ -112,6 +113,22 @@ func TestTheChecksumsOfARelease(t *testing.T) {
 	archives, err := filepath.Glob(filepath.Join(os.Getenv("RELEASE"), "spraywright_*.[tz]*"))
 	require.NoError(t, err)
 	assert.GreaterOrEqual(t, listed, len(archives)-1, "all but the list itself stand in it")
+}
+
+// CycloneDX 1.6 (ECMA-424): a bill of materials says so, and names its components.
+func TestTheMaterialsOfARelease(t *testing.T) {
+	text, err := os.ReadFile(released(t, ".cdx.json"))
+	require.NoError(t, err)
+	var bill struct {
+		BomFormat, SpecVersion string
+		Components             []struct{ Name, Scope string }
+	}
+	require.NoError(t, json.Unmarshal(text, &bill))
+	assert.Equal(t, []string{"CycloneDX", "1.6"}, []string{bill.BomFormat, bill.SpecVersion})
+	assert.Contains(t, bill.Components, struct{ Name, Scope string }{"rsc.io/qr", "required"})
+	list, err := os.ReadFile(released(t, "_checksums.txt"))
+	require.NoError(t, err)
+	assert.Contains(t, string(list), ".cdx.json")
 }
 
 func TestTheSiteOutOfItsArchives(t *testing.T) {
