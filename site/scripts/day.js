@@ -10,7 +10,7 @@ import { Timelines } from "./day-timeline.js";
 import { byId } from "./dom.js";
 
 export function open(main) {
-  closePlaces();
+  closePlaces(main);
   const search = new Search(main, (state) => showSearch(state));
   byId("day-stop").addEventListener("click", () => search.stop());
   byId("day-further").addEventListener("click", () => search.further());
