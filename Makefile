@@ -85,7 +85,7 @@ fuzz:
 # asks the module proxy for the tool, once, and nobody else for anything.
 release:
 	$(GO) build -C .goreleaser -trimpath -o ../.cache/goreleaser github.com/goreleaser/goreleaser/v2
-	GOMAXPROCS=2 .cache/goreleaser release --snapshot --clean
+	.cache/goreleaser release --snapshot --clean
 
 # Makes a release and opens it: every archive, its content run where this machine can.
 release-check: release
@@ -95,7 +95,7 @@ release-check: release
 hosts-check:
 	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" PATH="$$PATH:/usr/sbin" $(GO) test -count=1 -v -run=TheArchiveOn ./site/browser
 
-# Lighthouse on every page, as on a phone; PAGES names some instead. What it measures needs a machine with nothing else to do.
+# Lighthouse on every page, as on a phone; PAGES names some instead, and MARKS some of its marks. What it measures needs a machine with nothing else to do.
 LIGHTHOUSE = lighthouse@12.8.2# the last that runs on node 20
 lighthouse: need-node
 	$(GO) run ./site build -out .cache/site -compress
