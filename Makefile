@@ -13,7 +13,7 @@ SBOM ?= sbom.cdx.json
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser numbers vulncheck reproducible sbom size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -38,9 +38,13 @@ unit:
 wasm: need-node
 	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
 
-# Random forms of every calculator, natively and as WASM: the same numbers, and how far apart. make numbers FORMS=100000
+# Random forms of every calculator, natively and as WASM: the same texts, and numbers that hardly differ. make numbers FORMS=100000
 numbers: need-node
 	$(GO) run ./calc/check/bits -forms $(FORMS)
+
+# The same against a program whose arithmetic is all Go's, as that of WASM is: every bit is the same.
+numbers-exact: need-node
+	GOARCH=386 CGO_ENABLED=0 $(GO) run ./calc/check/bits -forms $(FORMS) -exact
 
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
