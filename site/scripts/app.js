@@ -5,6 +5,7 @@ import { store } from "./state.js";
 import { mindTongues } from "./tongue.js";
 import { mindTimers } from "./timer-everywhere.js";
 
+if (self !== top) await import("./framed.js"); // and that is all
 const root = document.documentElement;
 mindTongues();
 for (const radio of document.querySelectorAll('#themes input')) {
