@@ -14,7 +14,7 @@ BARS ?= 20
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench bars fuzz clean need-node \
+.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench speed bars fuzz clean need-node \
 	release release-check hosts-check lighthouse
 
 run:
@@ -79,6 +79,11 @@ bench: need-node build
 	$(GO) run ./calc/day/plan/bars first shops proofs
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
 	$(GO) run ./calc/day/plan/compare -seconds 10
+
+# How long a person waits for the first answer and for the answer to a key, in Chromium, beside a page with an empty program.
+speed:
+	$(GO) run ./site build -compress -out $(OUT)
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && $(GO) run ./site/speed -dist $(OUT)
 
 # How good and how quick the planner is in Chromium; BARS says how many days of each kind it proves.
 bars:

@@ -13,7 +13,7 @@ const mostDraws = 100; // ms
 function benchmark(name, pack) {
   const root = execFileSync("go", ["env", "GOROOT"], { encoding: "utf8" }).trim();
   const text = execFileSync("go", ["test", "-run=^$", `-bench=^Benchmark${name}$`, "-count=3", `-exec=${root}/lib/wasm/go_js_wasm_exec`, pack],
-    { encoding: "utf8", env: { PATH: process.env.PATH, HOME: process.env.HOME, GOOS: "js", GOARCH: "wasm" } });
+    { encoding: "utf8", cwd: new URL("../..", import.meta.url), env: { PATH: process.env.PATH, HOME: process.env.HOME, GOOS: "js", GOARCH: "wasm" } });
   const took = [...text.matchAll(/\s([\d.]+) ns\/op/g)].map((m) => Number(m[1]));
   if (took.length === 0) throw new Error(`no figure for ${name} in:\n${text}`);
   return Math.min(...took);
