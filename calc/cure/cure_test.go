@@ -123,3 +123,16 @@ func TestNothingCountsInTheCold(t *testing.T) {
 	assert.Zero(t, o.Equivalent(least, 45, 500))
 	assert.True(t, math.IsInf(o.TimeFor(least, 45, 1), 1))
 }
+
+// Six minutes after 9:30 are 9:36, whatever the last bits of a tenth of an hour are.
+func TestWholeMinutesAreNotOneMore(t *testing.T) {
+	c := cure.RecoatWindow()
+	for _, at := range []string{"36.85", "25", "40.1", "33.3"} {
+		r := c.Run(calc.ParseForm("recoat_time=5&recoat_at=11.503674465897875&recoat_second=0.1&recoat_second_at=" + at + "&air=" + at + "&coat_done=9:30"))
+		for _, f := range r.Figures {
+			if f.Key == "from_clock" {
+				assert.Equal(t, "9:36", f.Text, at)
+			}
+		}
+	}
+}
