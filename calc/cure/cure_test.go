@@ -3,6 +3,7 @@ package cure_test
 import (
 	"math"
 	"math/rand/v2"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -127,7 +128,8 @@ func TestNothingCountsInTheCold(t *testing.T) {
 // Six minutes after 9:30 are 9:36, whatever the last bits of a tenth of an hour are.
 func TestWholeMinutesAreNotOneMore(t *testing.T) {
 	c := cure.RecoatWindow()
-	for _, at := range []string{"36.85", "25", "40.1", "33.3"} {
+	for n := range 200 {
+		at := strconv.FormatFloat(20+float64(n)/9, 'f', 3, 64)
 		r := c.Run(calc.ParseForm("recoat_time=5&recoat_at=11.503674465897875&recoat_second=0.1&recoat_second_at=" + at + "&air=" + at + "&coat_done=9:30"))
 		for _, f := range r.Figures {
 			if f.Key == "from_clock" {
