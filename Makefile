@@ -14,7 +14,8 @@ BARS ?= 20
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench bars fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench bars fuzz clean need-node \
+	release release-check hosts-check lighthouse
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -72,6 +73,8 @@ size:
 # is, natively, as WASM and beside general-purpose exact solvers where they are installed (glpsol, cbc).
 bench: need-node build
 	node testdata/bench.mjs $(OUT) testdata/demo/job.txt
+	node testdata/scale.mjs $(OUT)
+	cd testdata/pace && npm install --no-package-lock --ignore-scripts --no-audit --no-fund --loglevel=error && node pace.mjs
 	$(GO) test -run='^$$' -bench=. -benchtime=0.2s ./calc/menu
 	$(GO) run ./calc/day/plan/bars first shops proofs
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
@@ -88,6 +91,27 @@ fuzz:
 			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
 		done; \
 	done
+
+# What a release holds, in .cache/release, out of what is committed: the site, the one file, a server for each system. It
+# asks the module proxy for the tool, once, and nobody else for anything.
+release:
+	$(GO) build -C .goreleaser -trimpath -o ../.cache/goreleaser github.com/goreleaser/goreleaser/v2
+	.cache/goreleaser release --snapshot --clean
+
+# Makes a release and opens it: every archive, its content run where this machine can.
+release-check: release
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" $(GO) test -count=1 -v -run='OfARelease|OutOf|ForOtherMachines' ./site/browser
+
+# The release's archive behind nginx and lighttpd, with the settings that the site shows; a server that is missing is passed over.
+hosts-check:
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" PATH="$$PATH:/usr/sbin" $(GO) test -count=1 -v -run=TheArchiveOn ./site/browser
+
+# Lighthouse on every page, as on a phone; PAGES names some instead, and MARKS some of its marks. What it measures needs a machine with nothing else to do.
+LIGHTHOUSE = lighthouse@12.8.2# the last that runs on node 20
+lighthouse: need-node
+	$(GO) run ./site build -out .cache/site -compress
+	@test -d .cache/lighthouse/node_modules/lighthouse || npm install --prefix .cache/lighthouse --no-audit --no-fund --ignore-scripts $(LIGHTHOUSE)
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/lighthouse .cache/site $(PAGES)
 
 clean:
 	rm -rf $(OUT)

@@ -25,8 +25,8 @@ var assets embed.FS
 type bundle map[string][]byte
 
 // build compiles the cores, makes the site and writes it to a folder. sheets names a folder of data sheets to offer; blank
-// stands for the folder sheets in the source, where there is one.
-func build(out, sheets string) error {
+// stands for the folder sheets in the source, where there is one. compress asks for packed files beside the others.
+func build(out, sheets string, compress bool) error {
 	root, err := moduleRoot()
 	if err != nil {
 		return err
@@ -49,6 +49,9 @@ func build(out, sheets string) error {
 	site, err := assemble(cores, runtime, os.DirFS(filepath.Join(root, "testdata")))
 	if err != nil {
 		return err
+	}
+	if compress {
+		site.addPacked(out)
 	}
 	return site.write(out)
 }
