@@ -3,6 +3,7 @@ package cure_test
 import (
 	"math"
 	"math/rand/v2"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -122,4 +123,18 @@ func TestNothingCountsInTheCold(t *testing.T) {
 	least, _ := cure.Paces(cure.Weakest, cure.Strongest, 60)
 	assert.Zero(t, o.Equivalent(least, 45, 500))
 	assert.True(t, math.IsInf(o.TimeFor(least, 45, 1), 1))
+}
+
+// Six minutes after 9:30 are 9:36, whatever the last bits of a tenth of an hour are.
+func TestWholeMinutesAreNotOneMore(t *testing.T) {
+	c := cure.RecoatWindow()
+	for n := range 200 {
+		at := strconv.FormatFloat(20+float64(n)/9, 'f', 3, 64)
+		r := c.Run(calc.ParseForm("recoat_time=5&recoat_at=11.503674465897875&recoat_second=0.1&recoat_second_at=" + at + "&air=" + at + "&coat_done=9:30"))
+		for _, f := range r.Figures {
+			if f.Key == "from_clock" {
+				assert.Equal(t, "9:36", f.Text, at)
+			}
+		}
+	}
 }

@@ -58,7 +58,7 @@ func recoatWindow(w *calc.Working) {
 	w.Result(earliestMaybe, low)
 	at, timed := field.ReadClock(w.Words(field.CoatDone))
 	if timed {
-		w.Tell(fromClock, clockAfter(at, high.V, math.Ceil))
+		w.Tell(fromClock, clockAfter(at, high.V-rounding, math.Ceil))
 	}
 	if !last.Given() {
 		w.Timed(earliest, w.Timer(calc.Recoat, "", calc.Num{}, high, last))
@@ -68,7 +68,7 @@ func recoatWindow(w *calc.Working) {
 	shut := LatestRecoat(w, last, statedAt, now)
 	w.Result(latest, shut)
 	if timed {
-		w.Tell(toClock, clockAfter(at, shut.V, math.Floor))
+		w.Tell(toClock, clockAfter(at, shut.V+rounding, math.Floor))
 	}
 	if high.V > shut.V {
 		w.Judge(calc.Stop, calc.Say("The window may be shut before it opens: ready after {from}, shut after {to}", high.To(1, "from"), shut.To(1, "to")),
@@ -78,6 +78,9 @@ func recoatWindow(w *calc.Working) {
 	w.Timed(earliest, w.Timer(calc.Recoat, "", calc.Num{}, high, shut))
 	w.Judge(calc.Go, calc.Say("Recoat between {from} and {to} after the coat", high.To(1, "from"), shut.To(1, "to")), calc.Say("Past that, sand first"))
 }
+
+// rounding, in h, is what 6 min may be too long or too short by in the last bits, and need not wait a minute for.
+const rounding = 1e-9
 
 // clockAfter is the time of day some hours after a minute of the day, to the whole minute.
 func clockAfter(minute int, hours float64, whole func(float64) float64) calc.Text {

@@ -22,7 +22,7 @@ func (s *sheet) chart(start int, end float64) calc.Picture {
 	p := calc.Picture{
 		Key: "timeline", Title: s.Voiced(calc.Say("The job in time")), Width: chartWidth, Height: axisHeight + laneHeight*float64(len(s.coats)) + 4,
 		Says: s.Voiced(calc.Say("{n} products from {a} to {b}: mixing, coats, flash-off and drying one after another. The call sheet says the same in words.",
-			calc.Words(strconv.Itoa(len(s.coats)), "n"), calc.Words(field.ShowClock(start), "a"), calc.Words(field.ShowClock(start+int(math.Ceil(end))), "b"))),
+			calc.Words(strconv.Itoa(len(s.coats)), "n"), calc.Words(field.ShowClock(start), "a"), calc.Words(field.ShowClock(start+int(up(end))), "b"))),
 	}
 	at := func(t float64) float64 { return t / math.Max(end, 1) * (chartWidth - 2) }
 	p.Shapes = append(p.Shapes, ticks(start, end, p.Height, at)...)

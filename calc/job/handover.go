@@ -53,9 +53,9 @@ func (j *job) handOverDay() {
 func (c *coat) handOver(j *job, form calc.Form, row string, last bool) bool {
 	put := func(key string, x float64) { form[key] = strconv.Itoa(int(x)) }
 	form["paint"+row+"product"], form["coat"+row+"product"] = c.name, c.name
-	put("paint"+row+"mix_time", math.Ceil(j.gun.mixTime.V))
+	put("paint"+row+"mix_time", up(j.gun.mixTime.V))
 	if c.pot.Given() {
-		put("paint"+row+"pot_life", math.Max(1, math.Floor(c.pot.V)))
+		put("paint"+row+"pot_life", math.Max(1, down(c.pot.V)))
 	}
 	amount := 0.0
 	for i := range c.cups {
@@ -63,20 +63,24 @@ func (c *coat) handOver(j *job, form calc.Form, row string, last bool) bool {
 	}
 	amount /= c.coats.V
 	put("coat"+row+"coats", c.coats.V)
-	put("coat"+row+"spray_time", math.Ceil(amount/(j.gun.delivery.V*j.gun.trigger.V/100)))
-	put("coat"+row+"coat_amount", math.Ceil(amount))
-	put("coat"+row+"flash", math.Ceil(c.flashMost.V))
-	if within := math.Floor(c.recoat.V * 60); c.recoat.Given() && within <= longestWait {
+	put("coat"+row+"spray_time", up(amount/(j.gun.delivery.V*j.gun.trigger.V/100)))
+	put("coat"+row+"coat_amount", up(amount))
+	put("coat"+row+"flash", up(c.flashMost.V))
+	if within := down(c.recoat.V * 60); c.recoat.Given() && within <= longestWait {
 		put("coat"+row+"recoat_within", within)
 	}
 	switch c.Picked(field.Drying) {
 	case "air":
-		put("coat"+row+"flash_last", math.Ceil(c.dry.V))
+		put("coat"+row+"flash_last", up(c.dry.V))
 		return c.dry.V <= longestWait
 	case "bake":
-		put("job.1.bake_time", math.Ceil(c.Given(heatUp).V+c.dry.V))
+		put("job.1.bake_time", up(c.Given(heatUp).V+c.dry.V))
 		put("job.1.bake_heat", c.Given(dryAt).V)
 		return last
 	}
 	return true
 }
+
+// up and down make whole minutes and millilitres, but for what the last bits are too much or too little by.
+func up(x float64) float64   { return math.Ceil(x - 1e-9) }
+func down(x float64) float64 { return math.Floor(x + 1e-9) }

@@ -47,7 +47,7 @@ func (j *job) callSheet() {
 	}
 	start := s.start
 	// In whole minutes, like the times that it lies between.
-	j.Result(takes, j.Step(takes.Label, "T = ceil(t - 0.000000001)", unit.Minute, source.Definition, math.Ceil(end.V-1e-9), end))
+	j.Result(takes, j.Step(takes.Label, "T = ceil(t - 0.000000001)", unit.Minute, source.Definition, up(end.V), end))
 	j.Tell(doneAt, j.done(start, end))
 	for _, e := range s.events {
 		j.List(timeline, calc.Told(clock(start, e.from)), calc.Told(clock(start, e.until)), calc.Told(e.what).Timed(e.timer), calc.Told(e.mind))
@@ -62,7 +62,7 @@ func (j *job) startClock() int {
 
 // clock shows minutes after the start as a time of day, to the minute that has then begun.
 func clock(start int, t calc.Num) calc.Text {
-	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Ceil(t.V-1e-9))), "clock"), t.As("t"))
+	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(up(t.V))), "clock"), t.As("t"))
 }
 
 // done is the time of day, or how long after the start where no clock was given: to the minute that has then begun, as the
@@ -77,7 +77,7 @@ func (j *job) done(start int, end calc.Num) calc.Text {
 
 // deadline is clock for a time that must not be passed: to the minute before.
 func deadline(start int, t calc.Num) calc.Text {
-	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(math.Floor(t.V+1e-9))), "clock"), t.As("t"))
+	return calc.Say("{clock}", calc.Words(field.ShowClock(start+int(down(t.V))), "clock"), t.As("t"))
 }
 
 func whole(n int, name string) calc.Arg { return calc.N(float64(n), unit.One).To(0, name) }
