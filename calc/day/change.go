@@ -39,6 +39,7 @@ type changing struct {
 	*calc.Working
 	form calc.Form
 	day  *day // as it was read and planned before the change
+	gone int  // the number of a cup of which nothing is left; 0 for none
 }
 
 func (s *session) change(w *calc.Working) {
@@ -88,6 +89,8 @@ func (c *changing) step(r plan.Ref) bool {
 		return c.hold(r)
 	case picked(c.Entry, &field.DayChange, "done"):
 		return c.isDone(r)
+	case picked(c.Entry, &field.DayChange, "gone"):
+		return c.isGone(r)
 	case picked(c.Entry, &field.DayChange, "undo"):
 		c.remove("done", func(x plan.Ref) bool { return x.Job == r.Job && after(x, r) })
 		c.told("Not done after all: {step}, and what follows it.", r)

@@ -153,6 +153,38 @@ func TestAHalfUsedCupIsGoneWhenTheDaySlips(t *testing.T) {
 	assert.Len(t, soon.plan.Cups, 1)
 }
 
+// A cup that is spilt serves nothing more, neither its own job nor those that were to share it, and stays gone whatever is
+// done after. Of a cup that nothing has come out of yet, all is mixed again.
+func TestACupIsGone(t *testing.T) {
+	form := calc.ParseForm("tried=4000&share_cups=yes&paint.1.product=Clear&paint.1.mix_time=5&job.1.job_name=A&job.2.job_name=B" +
+		"&coat.1.of_job=A&coat.1.coats=2&coat.1.spray_time=8&coat.1.flash=10&coat.2.of_job=B&coat.2.coats=1&coat.2.spray_time=8&coat.2.flash=10")
+	whole, r := run(form)
+	require.Empty(t, r.Problems)
+	require.Len(t, whole.plan.Cups, 1)
+	first := changedForm(t, form, "day_change=done&step_of=1-5-1")
+	for _, whose := range []string{"1-5-1", "1-5-2", "2-5-1"} {
+		gone := changedForm(t, first, "day_change=gone&to_time=8:20&step_of="+whose)
+		assert.Equal(t, "yes", gone["done.1.cup_gone"])
+		d, r := run(gone)
+		require.Empty(t, r.Problems)
+		require.Empty(t, checkplan.Check(&d.model, &d.plan))
+		require.Len(t, d.plan.Cups, 2)
+		assert.Len(t, d.plan.Cups[0].Coats, 1)
+		assert.GreaterOrEqual(t, d.plan.Cups[1].Mixed, 8*60+20)
+		assert.Contains(t, rowsOf(r, "call")[0][3].Text, "Rinse")
+		next := changedForm(t, gone, "day_change=done&step_of=1-5-2")
+		d, r = run(next)
+		require.Empty(t, r.Problems)
+		require.Empty(t, checkplan.Check(&d.model, &d.plan))
+		assert.Len(t, d.plan.Cups, 2, "no third cup is mixed")
+	}
+	unused := changedForm(t, form, "day_change=gone&to_time=8:06&step_of="+of(whole.plan.Cups[0].Coats[0]))
+	assert.Empty(t, unused.Rows("done"))
+	d, _ := run(unused)
+	assert.Len(t, d.plan.Cups, 1)
+	assert.GreaterOrEqual(t, d.plan.Cups[0].Mixed, 8*60+6)
+}
+
 // A coat that is done before the plan had even its cup mixed leaves a day that can be planned.
 func TestACoatDoneSoonerThanPlanned(t *testing.T) {
 	form := changedTo(demo(t), "tried=20000")

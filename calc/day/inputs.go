@@ -60,7 +60,7 @@ var (
 		{&breaks, []group{{"", []*calc.Input{&field.BreakFrom, &field.BreakTo, &field.PainterNumber}}}},
 		{&field.Now, nil},
 		{&done, []group{{"", []*calc.Input{
-			&field.OfJob, &field.DayStep, &field.CoatNumber, &field.StartedAt, &field.EndedAt, &field.PainterNumber, &field.PlaceNumber, &field.CupNumber, &field.MixedAt,
+			&field.OfJob, &field.DayStep, &field.CoatNumber, &field.StartedAt, &field.EndedAt, &field.PainterNumber, &field.PlaceNumber, &field.CupNumber, &field.MixedAt, &field.CupGone,
 		}}}},
 		{&pins, []group{{"", []*calc.Input{&field.OfJob, &field.DayStep, &field.CoatNumber, &field.HeldAt, &field.PainterNumber, &field.PlaceNumber}}}},
 	}

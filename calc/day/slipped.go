@@ -3,6 +3,7 @@ package day
 import (
 	"strings"
 
+	"spraywright/calc"
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
 )
@@ -82,6 +83,16 @@ func (c *changing) freeFrom(s *plan.Step) int {
 	return t
 }
 
+// isGone has no more come out of the cup of a coat, be that done or to come. What is left of the day is planned again: a
+// cup that nothing has come out of yet is mixed again then.
+func (c *changing) isGone(r plan.Ref) bool {
+	if c.unplanned() {
+		return false
+	}
+	c.gone = c.planned(r).Cup
+	return c.now()
+}
+
 // now has what is not done planned again from a time of day. The steps that are named count as done or under way, as
 // they were planned, with those of their jobs before them. No other does: that a coat is on is for the painter to say.
 func (c *changing) now() bool {
@@ -112,11 +123,14 @@ func (c *changing) now() bool {
 		return false
 	}, plan.Ref{})
 	c.form[field.Now.Key] = show(t % aDay)
-	if counted == "" {
-		c.Tell(changed, say("Planned again from {t}.", "t", show(t)))
-		return true
+	text := calc.Phrase("Planned again from {t}. Counted at the plan’s times: {steps}. Correct what ran late, and touch-test before the next coat.")
+	switch {
+	case c.gone > 0 && counted == "":
+		text = "Cup {n} is gone. What is left is planned again from {t}."
+	case counted == "":
+		text = "Planned again from {t}."
 	}
-	c.Tell(changed, say("Planned again from {t}. Counted at the plan’s times: {steps}. Correct what ran late, and touch-test before the next coat.", "t", show(t), "steps", counted))
+	c.Tell(changed, say(text, "t", show(t), "steps", counted, "n", itoa(c.gone)))
 	return true
 }
 
@@ -144,6 +158,9 @@ func (c *changing) writeDone(counts func(plan.Ref) bool, but plan.Ref) (besides 
 		if s.Kind == plan.Spray {
 			c.number(row+field.CupNumber.Key, s.Cup)
 			c.form[row+field.MixedAt.Key] = show(d.plan.Cups[s.Cup-1].Mixed % aDay)
+			if s.Cup == c.gone || d.plan.Cups[s.Cup-1].Gone {
+				c.form[row+field.CupGone.Key] = "yes"
+			}
 		}
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
 	}

@@ -66,7 +66,7 @@ func (d *day) readSoFar() {
 func (d *day) readDone(row *calc.Entry, r plan.Ref) {
 	x := plan.Done{
 		Ref: r, Start: d.since(words(row, &field.StartedAt), early), End: d.since(words(row, &field.EndedAt), early), Painter: down(row, &field.PainterNumber),
-		Place: down(row, &field.PlaceNumber), Cup: down(row, &field.CupNumber),
+		Place: down(row, &field.PlaceNumber), Cup: down(row, &field.CupNumber), Gone: picked(row, &field.CupGone, "yes"),
 	}
 	if x.End < x.Start {
 		x.End += aDay

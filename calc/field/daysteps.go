@@ -59,6 +59,11 @@ var (
 		Check: CheckClock,
 		When:  &calc.When{Key: "day_step", In: []string{"spray"}},
 	}
+	CupGone = calc.Input{
+		Key: "cup_gone", Label: "What is left in its cup", Help: "Gone is what was spilt, has gelled or was thrown away", Prefill: true,
+		Choices: []calc.Choice{{Key: "no", Label: "Is still there"}, {Key: "yes", Label: "Is gone"}},
+		When:    &calc.When{Key: "day_step", In: []string{"spray"}},
+	}
 	HeldAt = calc.Input{
 		Key: "held_at", Label: "Starts", Words: "10:30", Optional: true,
 		Help:  "Blank to hold the painter or the place alone",
@@ -81,18 +86,18 @@ var (
 		Key: "day_change", Label: "Change", Help: "What to do with the form",
 		Choices: []calc.Choice{
 			{Key: "hold", Label: "Hold a step"}, {Key: "free", Label: "Let a step go"}, {Key: "done", Label: "A step is done"}, {Key: "undo", Label: "A step is not done after all"},
-			{Key: "now", Label: "Plan again from now"}, {Key: "add", Label: "Add jobs"},
+			{Key: "now", Label: "Plan again from now"}, {Key: "gone", Label: "A cup is gone"}, {Key: "add", Label: "Add jobs"},
 		},
 	}
 	StepOf = calc.Input{
 		Key: "step_of", Label: "Which step", Words: "1-5-1", Help: "As the plan names it",
-		When: &calc.When{Key: "day_change", In: []string{"hold", "free", "done", "undo"}},
+		When: &calc.When{Key: "day_change", In: []string{"hold", "free", "done", "undo", "gone"}},
 	}
 	ToTime = calc.Input{
 		Key: "to_time", Label: "Starts at", Words: "10:00", Optional: true,
 		Help:  "Time of day; blank for as planned",
 		Check: CheckClock,
-		When:  &calc.When{Key: "day_change", In: []string{"hold", "done", "now"}},
+		When:  &calc.When{Key: "day_change", In: []string{"hold", "done", "now", "gone"}},
 	}
 	Along = calc.Input{
 		Key: "along", Label: "Down the timeline", Unit: unit.One, Optional: true,
@@ -115,7 +120,7 @@ var (
 	Counted = calc.Input{
 		Key: "counted", Label: "Done or under way", Words: "1-5-1 2-5-1", Optional: true, Most: 20_000,
 		Help: "As the plan names them, at its times; blank for none but what is ticked off",
-		When: &calc.When{Key: "day_change", In: []string{"now"}},
+		When: &calc.When{Key: "day_change", In: []string{"now", "gone"}},
 	}
 	Added = calc.Input{
 		Key: "added", Label: "Rows to add", Words: "job.1.job_name=Mudguards&coat.1.of_job=Mudguards&coat.1.product=Ivory&coat.1.coats=1&coat.1.spray_time=6&coat.1.flash=10", Most: 400_000,

@@ -64,6 +64,30 @@ func TestAStepIsDoneAndTheDayPlannedAgainFromNow(t *testing.T) {
 	assert.Equal(t, before, unplanned(p))
 }
 
+// A cup that is spilt is said so in one tap from a step that it is for, and another is mixed.
+func TestACupIsGone(t *testing.T) {
+	s := serve(t)
+	p := open(t, s, "about.html", phone)
+	p.before(atNine)
+	p.visit("day.html#paint.1.product=Ivory&job.1.job_name=Lids&coat.1.coats=2&coat.1.spray_time=8&coat.1.flash=10&clock=9:00")
+	p.waitIn("#verdict", "All is done at")
+	p.tap(`[data-out="call"] [data-done="1-5-1"]`)
+	p.waitIn("#notices", "Done from")
+	p.waitUntil("the form has it", `location.hash.includes("done.1.cup_number=1")`)
+	assert.False(t, evaluate[bool](p, `document.querySelector('[data-out="call"]').textContent.includes("Mix cup")`))
+	p.tap(`[data-out="call"] [data-open="1-5-2"]`)
+	p.waitUntil("the sheet is open", `document.getElementById("day-sheet").open`)
+	p.fits()
+	p.shot("day-gone")
+	p.tap(`[data-day="gone"]`)
+	p.waitIn("#notices", "Cup 1 is gone.")
+	p.waitIn(`[data-out="call"]`, "Mix cup 2")
+	p.waitUntil("the form has it", `location.hash.includes("done.1.cup_gone=yes")`)
+	assert.False(t, p.sees("dialog[open]"))
+	p.presses("Undo")
+	p.waitUntil("the form is as it was", `!location.hash.includes("cup_gone")`)
+}
+
 // unplanned is the form in the address, without the steps tried.
 func unplanned(p *tab) string {
 	p.t.Helper()

@@ -11,11 +11,12 @@ export class Again {
   #search;
   #changes;
   #now; // in minutes after midnight
+  #spoilt; // the step whose cup is gone, where that is why
 
   constructor(search, changes) {
     this.#search = search;
     this.#changes = changes;
-    byId("day-again").addEventListener("click", () => this.#open());
+    byId("day-again").addEventListener("click", () => this.open());
     this.#list.addEventListener("change", ({ target }) => this.#follow(target));
     const doing = { plan: () => this.#plan(), all: () => this.#boxes.forEach((box) => { box.checked = true; }), close: () => this.#root.close() };
     this.#root.addEventListener("click", ({ target }) => (target === this.#root ? this.#root.close() : doing[target.closest("button")?.dataset.again]?.()));
@@ -26,13 +27,17 @@ export class Again {
     return [...this.#list.querySelectorAll("input")];
   }
 
-  #open() {
+  /** Asks what is done, where anything was to begin by now, and plans again. spoilt is a step whose cup is gone: if it is
+   * not done, it waits for another cup, and so do the later ones of its job. */
+  open(spoilt) {
     this.#now = minuteOfDay();
-    const begun = begunBy(this.#now, this.#search.report);
+    this.#spoilt = spoilt;
+    const begun = begunBy(this.#now, this.#search.report).filter(({ of }) => !spoilt || spoilt.done || !waits(of, spoilt.of));
     this.#list.replaceChildren(...begun.map(({ of, from, until, says }) => el("li", {}, el("label", { class: "tick-line" },
       el("input", { type: "checkbox", value: of }), el("span", {}, el("b", {}, say("{from} to {until}", { from, until })), " ", says)))));
     if (begun.length === 0) return this.#plan();
-    fill(this.#root, { title: say("Plan again from {time}", { time: writeTime(this.#now) }), wrong: "" });
+    const time = writeTime(this.#now);
+    fill(this.#root, { title: spoilt ? say("This cup is gone: plan again from {time}", { time }) : say("Plan again from {time}", { time }), wrong: "" });
     this.#search.keep(true);
     this.#root.showModal();
   }
@@ -47,7 +52,8 @@ export class Again {
 
   async #plan() {
     const counted = this.#boxes.filter((box) => box.checked).map((box) => box.value).join(" ");
-    const change = { day_change: "now", to_time: writeTime(this.#now), counted };
+    const why = this.#spoilt ? { day_change: "gone", step_of: this.#spoilt.of } : { day_change: "now" };
+    const change = { ...why, to_time: writeTime(this.#now), counted };
     if (!this.#root.open) return this.#changes.tell(change);
     const wrong = await this.#changes.make(change);
     fill(this.#root, { wrong });
@@ -56,6 +62,12 @@ export class Again {
 }
 
 const jobOf = (box) => box.value.split("-")[0];
+
+// Whether a step is one of a job, or follows it there.
+const waits = (of, one) => {
+  const [a, b] = [of, one].map((name) => name.split("-").map(Number));
+  return a[0] === b[0] && (a[1] > b[1] || (a[1] === b[1] && a[2] >= b[2]));
+};
 
 // The steps that are not done and were to begin by a time, or to have their cup mixed by then, in the order of time.
 function begunBy(minutes, report) {

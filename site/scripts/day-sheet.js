@@ -15,7 +15,7 @@ export class Sheet {
   #changes;
   #step;
 
-  constructor(main, search, changes) {
+  constructor(main, search, changes, again) {
     this.#search = search;
     this.#changes = changes;
     const doing = {
@@ -26,6 +26,10 @@ export class Sheet {
       now: () => this.#make({ day_change: "done", end_time: writeTime(minuteOfDay()) }),
       planned: () => this.#make({ day_change: "done" }),
       at: () => this.#make({ day_change: "done", to_time: this.#box("started").value, end_time: this.#box("ended").value }),
+      gone: () => {
+        again.open(this.#step); // before the plan may change
+        this.#root.close();
+      },
       undo: () => this.#make({ day_change: "undo" }),
       close: () => this.#root.close(),
     };
@@ -60,6 +64,7 @@ export class Sheet {
     this.#fillBox("started", clock(s.from));
     this.#fillBox("ended", clock(s.until));
     for (const part of this.#root.querySelectorAll("[data-when-done]")) part.hidden = (part.dataset.whenDone === "yes") !== s.done;
+    this.#root.querySelector('[data-day="gone"]').parentElement.hidden = !s.look.startsWith("spray");
     this.#root.querySelector('[data-day="free"]').hidden = !s.pinned;
     this.#root.querySelector('[data-day-part="held"]').hidden = !s.pinned;
     this.#root.querySelector("details").open = false;

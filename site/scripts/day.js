@@ -17,11 +17,10 @@ export function open(main) {
   byId("day-stop").addEventListener("click", () => search.stop());
   byId("day-further").addEventListener("click", () => search.further());
   const changes = new Changes(main, search);
-  const sheet = new Sheet(main, search, changes);
+  const sheet = new Sheet(main, search, changes, new Again(search, changes));
   const timelines = new Timelines(main, { open: (of, says) => sheet.open(of, says), drop: (of, along) => changes.hold(of, { along }), keep: (is) => search.keep(is) });
   const calls = new Calls(main, changes, (of) => sheet.open(of));
   new Nows([timelines, calls]);
-  new Again(search, changes);
   easeTyping(main, changes);
   main.addEventListener("answer", ({ detail }) => warmLater(detail), { once: true });
   changes.follow();

@@ -99,6 +99,7 @@ func (b *builder) cup(pl *sequence.Placed, r Ref, done bool) {
 	c.Coats = append(c.Coats, r)
 	c.Amount += b.d.Jobs[r.Job].Coats[r.Coat].Amount
 	c.LastOut = max(c.LastOut, int(pl.End))
+	c.Gone = c.Gone || done && b.d.Lost(b.d.sprayed(r.Job, r.Coat))
 }
 
 // ends notes when each job is done.

@@ -135,28 +135,44 @@ func batch(d *Day, j, i int) (coats, amount int) {
 	return 0, 0
 }
 
-// gone tells that the cup which the coat before coat k came out of is past its pot life before coat k, still to be done,
-// can be sprayed.
+// gone tells that coat k cannot come, or did not, out of the cup of the coat before: that cup is past its pot life before
+// coat k, still to be done, can be sprayed, or it is lost.
 func gone(d *Day, j, k int) bool {
-	c, late := &d.Jobs[j].Coats[k], false
-	p := &d.Products[c.Product]
+	x, y := d.sprayed(j, k-1), d.sprayed(j, k)
+	switch {
+	case x == nil:
+		return false
+	case y != nil:
+		return x.Cup != y.Cup || x.Cup == 0 && x.Gone
+	case d.Lost(x):
+		return true
+	}
+	c := &d.Jobs[j].Coats[k]
+	p, mixed := &d.Products[c.Product], x.Mixed
+	if mixed == 0 {
+		mixed = x.Start - p.Mix - d.Walk - d.Door
+	}
+	return p.PotLife > 0 && max(d.Now, x.End+d.Jobs[j].Coats[k-1].Flash)+c.Spray > mixed+p.PotLife
+}
+
+// sprayed is what is known of a coat that is done; nil where it is not.
+func (d *Day) sprayed(j, coat int) *Done {
 	for i := range d.Done {
-		x := &d.Done[i]
-		if x.Job != j || x.Kind != Spray || p.PotLife == 0 {
-			continue
-		}
-		switch x.Coat {
-		case k:
-			return false
-		case k - 1:
-			mixed := x.Mixed
-			if mixed == 0 {
-				mixed = x.Start - p.Mix - d.Walk - d.Door
-			}
-			late = max(d.Now, x.End+d.Jobs[j].Coats[k-1].Flash)+c.Spray > mixed+p.PotLife
+		if x := &d.Done[i]; x.Ref == (Ref{j, Spray, coat}) {
+			return x
 		}
 	}
-	return late
+	return nil
+}
+
+// Lost tells that nothing more can come out of the cup of a coat that is done, by what is said of any coat out of it.
+func (d *Day) Lost(x *Done) bool {
+	for i := range d.Done {
+		if y := &d.Done[i]; y.Gone && (y == x || x.Cup > 0 && y.Cup == x.Cup) {
+			return true
+		}
+	}
+	return false
 }
 
 // index is the place of a step in its job's chain, or -1 where the job has no such step.

@@ -93,10 +93,11 @@ type Ref struct {
 type Done struct {
 	Ref
 	Start, End int
-	Painter    int // 0 counts as 1, as in Place
-	Place      int // number of the booth, bay or oven
-	Cup        int // at Spray: coats of one number came out of one cup; 0 where the job had the cup for itself
-	Mixed      int // at Spray: when mixing of the cup began; 0 for just before its first coat
+	Painter    int  // 0 counts as 1, as in Place
+	Place      int  // number of the booth, bay or oven
+	Cup        int  // at Spray: coats of one number came out of one cup; 0 where the job had the cup for itself
+	Mixed      int  // at Spray: when mixing of the cup began; 0 for just before its first coat
+	Gone       bool // at Spray: what was left in the cup is spilt, gelled or thrown away
 }
 
 // Pin holds a step to come at a time, a painter or a place; what is 0 is left open.

@@ -51,9 +51,15 @@ func facts(d *Day) []sequence.Fact {
 		if x.Kind == Spray && x.Mixed == 0 {
 			f.Mixed = int32(x.Start - d.Products[d.Jobs[x.Job].Coats[x.Coat].Product].Mix - d.Walk - d.Door)
 		}
+		f.Gone = x.Kind == Spray && d.Lost(x)
 		all = append(all, f)
 		for k := len(all) - 1; k > 0 && sooner(&all[k], &all[k-1]); k-- {
 			all[k], all[k-1] = all[k-1], all[k]
+		}
+	}
+	for i := range all {
+		for k := range all[:i] {
+			all[k].Gone = all[k].Gone && (all[k].Cup == 0 || all[k].Cup != all[i].Cup)
 		}
 	}
 	return all

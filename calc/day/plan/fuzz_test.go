@@ -57,7 +57,7 @@ func (p *tape) day() *plan.Day {
 		d.Pins = append(d.Pins, plan.Pin{Ref: p.ref(), Start: p.to(250), Painter: p.to(2), Place: p.to(2)})
 	}
 	for range max(0, min(p.to(2), 8)) {
-		x := plan.Done{Ref: p.ref(), Start: p.to(100), Painter: p.to(2), Place: p.to(2), Cup: p.to(2), Mixed: p.to(100)}
+		x := plan.Done{Ref: p.ref(), Start: p.to(100), Painter: p.to(2), Place: p.to(2), Cup: p.to(2), Mixed: p.to(100), Gone: p.is()}
 		x.End = x.Start + p.to(50)
 		d.Done = append(d.Done, x)
 	}

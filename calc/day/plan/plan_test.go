@@ -78,6 +78,59 @@ func slipped(d *plan.Day, p *plan.Plan, now, late int) *plan.Day {
 	return &later
 }
 
+// Nothing more comes out of a cup that is lost, and what is left of the day is planned with another; also once coats out of
+// that one are done.
+func TestACupThatIsLost(t *testing.T) {
+	made, mixed := 0, 0
+	for seed := uint64(0); seed < 1000; seed++ {
+		d := checkplan.Odd(2+int(seed%4), seed)
+		s, _ := plan.New(d, seed)
+		if s == nil {
+			continue
+		}
+		best := s.Best()
+		dice := checkplan.Dice(seed)
+		now := d.Now + dice.Roll(best.Finish-d.Now+1)
+		for range 2 {
+			later := slipped(d, &best, now, 0)
+			whole := len(best.Cups)
+			lose(later, d.Done, &dice)
+			again, faults := plan.New(later, seed)
+			if again == nil {
+				require.NotEmpty(t, faults, "seed %d", seed)
+				break
+			}
+			again.Improve(500)
+			best = again.Best()
+			require.Empty(t, checkplan.Check(later, &best), "seed %d", seed)
+			made++
+			if len(best.Cups) > whole {
+				mixed++
+			}
+			d, now = later, min(best.Finish, now+10+dice.Roll(40))
+		}
+	}
+	t.Log("replanned:", made, "with a cup more:", mixed)
+	assert.Greater(t, mixed, 50)
+}
+
+// lose says of one coat that is done that it was the last out of its cup, and once more what was said before.
+func lose(d *plan.Day, before []plan.Done, dice *checkplan.Dice) {
+	for i := range d.Done {
+		for _, x := range before {
+			d.Done[i].Gone = d.Done[i].Gone || x.Gone && x.Ref == d.Done[i].Ref
+		}
+	}
+	if len(d.Done) == 0 {
+		return
+	}
+	if x := &d.Done[dice.Roll(len(d.Done))]; x.Kind == plan.Spray {
+		if x.Gone = true; dice.Roll(4) == 0 {
+			x.Cup = 0
+		}
+	}
+}
+
 // Days of many jobs have a sound plan at once, replanned or not, or a named reason why not.
 func TestManyJobs(t *testing.T) {
 	days := []*plan.Day{checkplan.Day(30, 1), checkplan.Day(100, 1), checkplan.Day(128, 1)}

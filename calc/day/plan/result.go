@@ -39,6 +39,7 @@ type Cup struct {
 	Jobs             int // how many jobs it serves
 	Saves            int // minutes of mixing and walking that other jobs are spared by sharing it
 	Done             bool
+	Gone             bool // nothing is left of it
 }
 
 // JobEnd is when a job is done, and by how much that is late.

@@ -32,6 +32,9 @@ func (c *checker) cups() {
 		used[i] += coat.Amount
 		lastOut[i] = max(lastOut[i], s.End)
 		life := c.d.Products[coat.Product].PotLife
+		if !s.Done && c.lost(s.Cup) {
+			c.fault("out of a cup that is gone", s.Job, s.Coat, s.Cup)
+		}
 		if life > 0 && !s.Done && s.End > cup.Mixed+life {
 			c.fault("past its pot life", s.Job, s.Coat, s.End, cup.Mixed+life)
 		}
@@ -47,4 +50,16 @@ func (c *checker) cups() {
 			c.fault("more than a cup holds", i, used[i])
 		}
 	}
+}
+
+// lost tells whether one of the coats that came out of a cup is said to have been the last.
+func (c *checker) lost(cup int) bool {
+	for _, s := range c.p.Steps {
+		for _, x := range c.d.Done {
+			if s.Kind == plan.Spray && s.Cup == cup && s.Done && x.Ref == (plan.Ref{Job: s.Job, Kind: s.Kind, Coat: s.Coat}) && x.Gone {
+				return true
+			}
+		}
+	}
+	return false
 }

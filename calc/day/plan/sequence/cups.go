@@ -18,14 +18,11 @@ func (s *search) useCup(key []byte) {
 	cup := key[s.at.cups+5*int(t.a.cup):]
 	switch {
 	case t.a.fresh:
-		left := s.p.Holds - op.Amount
-		if left < 0 {
-			left = 0
-		}
+		left := max(0, s.p.Holds-op.Amount)
 		cup[0], cup[1], cup[2] = byte(op.Product+1), byte(t.a.painter), byte(op.Batch-1)
 		cup[3], cup[4] = byte(left>>8), byte(left)
 	case op.First:
-		left := cupLeft(cup) - op.Amount
+		left := max(0, cupLeft(cup)-op.Amount)
 		cup[2] += byte(op.Batch - 1)
 		cup[3], cup[4] = byte(left>>8), byte(left)
 	default:

@@ -65,6 +65,7 @@ type Fact struct {
 	Painter, Place int   // units
 	Cup            int   // facts with an equal number above 0 came out of one cup
 	Mixed          int32 // when mixing of that cup began
+	Gone           bool  // nothing comes out of that cup any more
 }
 
 // Weights say what a plan costs.

@@ -72,6 +72,9 @@ func (s *search) enter(st *state, f *Fact, e *ends) {
 		s.cupOf(st.key, f, op, e)
 	}
 	s.useCup(st.key)
+	if f.Gone && a.cup >= 0 {
+		s.drop(st.key, int(a.cup))
+	}
 }
 
 // cupOf finds the slot of a fact's cup, or takes one.
