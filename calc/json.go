@@ -205,20 +205,21 @@ func (j *jsonWriter) string(s string) {
 	j.b = append(j.b, '"')
 	done := 0 // what stands as it is is copied in one go
 	for i, r := range s {
-		invalid := r == utf8.RuneError && !strings.HasPrefix(s[i:], "\uFFFD")
-		if r >= ' ' && r != '"' && r != '\\' && !invalid {
+		var as string
+		switch {
+		case r == '"':
+			as = `\"`
+		case r == '\\':
+			as = `\\`
+		case r < ' ':
+			as = `\u00` + hexDigits[r>>4:r>>4+1] + hexDigits[r&15:r&15+1]
+		case r == utf8.RuneError && !strings.HasPrefix(s[i:], "\uFFFD"):
+			as = "\uFFFD" // a byte that is no sign
+		default:
 			continue
 		}
-		j.b = append(j.b, s[done:i]...)
+		j.b = append(append(j.b, s[done:i]...), as...)
 		done = i + 1
-		switch {
-		case invalid:
-			j.b = append(j.b, "\uFFFD"...)
-		case r < ' ':
-			j.b = append(j.b, '\\', 'u', '0', '0', hexDigits[r>>4], hexDigits[r&15])
-		default:
-			j.b = append(j.b, '\\', byte(r))
-		}
 	}
 	j.b = append(j.b, s[done:]...)
 	j.b = append(j.b, '"')
