@@ -11,7 +11,7 @@ FUZZTIME ?= 20s
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser engines size bench fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -40,6 +40,12 @@ wasm: need-node
 browser:
 	@.ci/axe || echo "No accessibility checker: its test is passed over here, and fails where CI is set." >&2
 	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/browser
+
+# The main job, starting without a network, timers and the one file in Firefox and WebKit too. They are installed where this
+# machine can; one that is missing is passed over, and said so.
+engines: build
+	@.ci/engines
+	SPRAYWRIGHT_ENGINES=$(abspath $(OUT)) $(GO) test ./site/engines -count=1 -v
 
 # What a visitor downloads; fails when the core has grown past its limit.
 size:
