@@ -1,10 +1,11 @@
 // Takes the place of scripts/compiled.js in an embedded page. The page gets the core, because a worker made from text
 // has no address to start from.
+import { sums } from "../scripts/build.js";
 
 const at = (name) => new URL(document.documentElement.dataset.root + name, document.baseURI);
 
 async function get(name) {
-  const answer = await fetch(at(name));
+  const answer = await fetch(at(name), { integrity: sums[name] });
   if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
   return answer;
 }
@@ -12,7 +13,7 @@ async function get(name) {
 /** Compiles the core in a file. Hosts that send it under a wrong type make the streaming way fail; the plain way then works. */
 export async function compile(file) {
   try {
-    return await WebAssembly.compileStreaming(fetch(at(file)));
+    return await WebAssembly.compileStreaming(fetch(at(file), { integrity: sums[file] }));
   } catch {
     return WebAssembly.compile(await (await get(file)).arrayBuffer());
   }

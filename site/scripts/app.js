@@ -1,11 +1,13 @@
 // Wires a page together.
 import { turn } from "./address.js";
+import { build } from "./build.js";
 import { keepOffline } from "./pwa.js";
 import { store } from "./state.js";
 import { mindTongues } from "./tongue.js";
 import { mindTimers } from "./timer-everywhere.js";
 
 const root = document.documentElement;
+if (root.dataset.build !== build) throw new Error(`the page is not of v_${build}`); // theme.js tells the person
 mindTongues();
 for (const radio of document.querySelectorAll('#themes input')) {
   radio.checked = radio.value === store.get("theme");

@@ -1,12 +1,15 @@
 // Gets a compiled core. The build of the site in one file puts another module with the same exports in its place.
+import { sums } from "./build.js";
+
+// A file of another version is refused.
+const get = (name) => fetch(new URL("../" + name, import.meta.url), { integrity: sums[name] });
 
 /** Compiles the core in a file. Hosts that send it under a wrong type make the streaming way fail; the plain way then works. */
 export async function compile(file) {
-  const address = new URL("../" + file, import.meta.url);
   try {
-    return await WebAssembly.compileStreaming(fetch(address));
+    return await WebAssembly.compileStreaming(get(file));
   } catch {
-    const answer = await fetch(address);
+    const answer = await get(file);
     if (!answer.ok) throw new Error(file + ": " + answer.status);
     return WebAssembly.compile(await answer.arrayBuffer());
   }
@@ -18,7 +21,7 @@ export const held = () => undefined;
 /** What a core says in a language, as text for it; blank for English, which it speaks by itself. */
 export async function wordsOf(file, language) {
   if (language === "en") return "";
-  const answer = await fetch(new URL(`../${language}/${file.replace(".wasm", ".words")}`, import.meta.url));
+  const answer = await get(`${language}/${file.replace(".wasm", ".words")}`);
   if (!answer.ok) throw new Error(`${file} in ${language}: ${answer.status}`);
   return answer.text();
 }

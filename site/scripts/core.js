@@ -1,5 +1,6 @@
 // Asks the core for reports. It runs in a worker that is put down and started again when it does not answer, and on
 // the page where workers cannot be had.
+import { build } from "./build.js";
 import { compile, held, wordsOf } from "./compiled.js";
 import { say } from "./words.js";
 import { decimalMark } from "./tongue.js";
@@ -82,7 +83,7 @@ export class Core {
           this.#settle(data.report);
         }
       };
-      worker.postMessage({ file: this.#file, module: this.#module, speech: this.#speech });
+      worker.postMessage({ build, file: this.#file, module: this.#module, speech: this.#speech });
     });
   }
 
