@@ -66,7 +66,7 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	if err := addPages(site, testdata); err != nil {
 		return nil, err
 	}
-	for _, add := range []func(bundle) error{markPages, addCourse, addEmbedded, addOneFile, bindScripts} {
+	for _, add := range []func(bundle) error{markPages, addCourse, addEmbedded, addOneFile, bindScripts, addHeaderFiles} {
 		if err := add(site); err != nil {
 			return nil, err
 		}

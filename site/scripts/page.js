@@ -11,7 +11,7 @@ import { Problems } from "./problems.js";
 import { rowPattern, Table } from "./rows.js";
 import { offerSharing, whole } from "./share.js";
 import { withShopUnits } from "./shop-units.js";
-import { answered, parse, store, write } from "./state.js";
+import { answered, longest, parse, store, write } from "./state.js";
 import { say } from "./words.js";
 
 const slowly = 15000; // ms for an answer that may take its time
@@ -83,7 +83,7 @@ export class Page {
   }
 
   #takeUp(hash) {
-    if (hash !== "" && !hash.includes("=")) return;
+    if ((hash !== "" && !hash.includes("=")) || hash.length > longest) return;
     const form = parse(hash), before = write(this.#form.values);
     if (write(form) === before) return;
     if (form.size === 0) this.#replace(form, say("The form is empty."));

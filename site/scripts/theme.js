@@ -16,7 +16,23 @@ try {
 // a cache still has some of the old: that is said in one line, since this page does not work with them.
 {
   const torn = /\bv_[0-9a-f]{12}|imported module|module script/i;
+  // The service worker of a copy that is no longer whole makes room: for the host's, or where it has none any more, for none.
+  const renewKeeper = async () => {
+    const keeper = await navigator.serviceWorker?.getRegistration();
+    if (!keeper?.active) return;
+    const answer = await fetch(keeper.active.scriptURL, { cache: "no-store" });
+    if (!answer.ok) return keeper.unregister();
+    await keeper.update();
+    const next = keeper.installing ?? keeper.waiting;
+    if (!next) return;
+    const taken = new Promise((done) => navigator.serviceWorker.addEventListener("controllerchange", done));
+    const use = () => next.state === "installed" && next.postMessage("use");
+    next.addEventListener("statechange", use);
+    use();
+    await Promise.race([taken, new Promise((done) => setTimeout(done, 20000))]);
+  };
   const renew = async () => {
+    await renewKeeper().catch(() => {}); // without a network it stays
     const parts = new Set([...document.querySelectorAll("script[src]")].map((e) => e.src));
     for (const { name } of performance.getEntriesByType("resource")) if (new URL(name).origin === location.origin) parts.add(name);
     await Promise.allSettled([...parts].map((part) => fetch(part, { cache: "reload" }))); // past any cache
