@@ -11,7 +11,7 @@ FUZZTIME ?= 20s
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser engines size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser engines endure size bench fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -46,6 +46,12 @@ browser:
 engines: build
 	@.ci/engines
 	SPRAYWRIGHT_ENGINES=$(abspath $(OUT)) $(GO) test ./site/engines -count=1 -v
+
+# Longer what the browser tests do a few times by chance: a browser killed while it writes, releases put on a host in any
+# order, hostile links on every kind of page.
+endure: HARD = SPRAYWRIGHT_KILLS=200 SPRAYWRIGHT_DEPLOYS=50 SPRAYWRIGHT_HOSTILE=10
+endure:
+	CHROMIUM="$$(.ci/chromium)" $(HARD) $(GO) test ./site/browser -count=1 -v -timeout 90m -run 'KilledBrowser|DeploysAndReloads|HostileLinksOfEvery'
 
 # What a visitor downloads; fails when the core has grown past its limit.
 size:

@@ -66,7 +66,7 @@ const harm = `(async () => {
 	if (globalThis.ran !== undefined) found.push("a script ran: " + ran);
 	for (const key in {}) found.push("every object has " + key);
 	if ({}.polluted !== undefined || Object.prototype.hasOwnProperty("0") || [].polluted !== undefined) found.push("a prototype has changed");
-	for (const e of document.querySelectorAll("body script, [onerror], [onload], [onclick], img[src='x'], iframe, base, object, embed")) if (!e.src?.startsWith(location.origin + "/embed.html#")) found.push("the page has " + e.outerHTML.slice(0, 80));
+	for (const e of document.querySelectorAll("body script, [onerror], [onload], [onclick], img[src='x'], iframe, base, object, embed")) if (!/^\/+embed\.html$/.test(new URL(e.src || "about:blank").pathname)) found.push("the page has " + e.outerHTML.slice(0, 80));
 	for (const a of document.querySelectorAll("a[href]")) if (!/^(https?|blob|file|data):$/.test(a.protocol)) found.push("a link leads to " + a.href.slice(0, 80));
 	for (const { name } of await indexedDB.databases()) found.push(...await new Promise((done, fail) => {
 		const request = indexedDB.open(name);
@@ -83,16 +83,16 @@ const harm = `(async () => {
 
 // kinds of pages that read a link, each with a form that it takes, and what shows that it has read one.
 var linkKinds = []struct{ page, begin, read string }{
-	{"index.html", "", `document.querySelector(".bar-needed")?.innerText`},
-	{"wet-film.html", "", `document.querySelector(".bar-needed")?.innerText`},
-	{"day.html", "", `document.querySelector(".bar-needed")?.innerText`},
-	{"data-sheet.html", "", `document.querySelector(".bar-needed")?.innerText`},
-	{"customer-sheets.html", "", `document.querySelector(".bar-needed")?.innerText`},
+{"index.html", "", `document.querySelector(".bar-needed")?.innerText`},
 	{"received.html", "sheet.1.product=Clear&", `document.querySelector("main").dataset.ready`},
 	{"exercises.html", "q.1.of=wet-film&", `document.querySelector("main").innerText.length > 100`},
-	{"exercise-set.html", "q.1.of=wet-film&", `document.querySelector("#exercises")?.innerText.length > 20`},
 	{"embed.html", "frame.of=job&", `document.querySelector("#needed, #card, main p")`},
 	{"put-on-page.html", "frame.of=job&", `document.querySelector("main").innerText`},
+	{"day.html", "", `document.querySelector(".bar-needed")?.innerText`},
+	{"wet-film.html", "", `document.querySelector(".bar-needed")?.innerText`},
+	{"data-sheet.html", "", `document.querySelector(".bar-needed")?.innerText`},
+	{"customer-sheets.html", "", `document.querySelector(".bar-needed")?.innerText`},
+	{"exercise-set.html", "q.1.of=wet-film&", `document.querySelector("#exercises")?.innerText.length > 20`},
 }
 
 // everyField has a script in every field of the page, its tables, and of every link there is.
@@ -127,7 +127,7 @@ func TestHostileLinksOfEveryKind(t *testing.T) {
 	r, s := reporting(t)
 	p := open(t, s, "about.html", phone)
 	p.before(watchful)
-	for _, kind := range linkKinds {
+	for _, kind := range linkKinds[:times(t, "SPRAYWRIGHT_HOSTILE", 5)] {
 		p.visit(kind.page + "#" + strings.TrimSuffix(kind.begin, "&"))
 		ready := `document.readyState === "complete" && Boolean(` + kind.read + `)`
 		p.waitUntil(kind.page+" is ready", ready)
