@@ -83,7 +83,7 @@ const harm = `(async () => {
 
 // kinds of pages that read a link, each with a form that it takes, and what shows that it has read one.
 var linkKinds = []struct{ page, begin, read string }{
-{"index.html", "", `document.querySelector(".bar-needed")?.innerText`},
+	{"index.html", "", `document.querySelector(".bar-needed")?.innerText`},
 	{"received.html", "sheet.1.product=Clear&", `document.querySelector("main").dataset.ready`},
 	{"exercises.html", "q.1.of=wet-film&", `document.querySelector("main").innerText.length > 100`},
 	{"embed.html", "frame.of=job&", `document.querySelector("#needed, #card, main p")`},

@@ -29,9 +29,10 @@ try {
     const use = () => next.state === "installed" && next.postMessage("use");
     next.addEventListener("statechange", use);
     use();
-    await Promise.race([taken, new Promise((done) => setTimeout(done, 20000))]);
+    await Promise.race([taken, new Promise((done) => setTimeout(done, 10000))]);
   };
-  const renew = async () => {
+  const renew = async ({ currentTarget: button }) => {
+    button.disabled = true;
     await renewKeeper().catch(() => {}); // without a network it stays
     const parts = new Set([...document.querySelectorAll("script[src]")].map((e) => e.src));
     for (const { name } of performance.getEntriesByType("resource")) if (new URL(name).origin === location.origin) parts.add(name);
