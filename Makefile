@@ -6,12 +6,13 @@ GO ?= go
 OUT ?= dist
 ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
+BARS ?= 20
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser engines endure size bench fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser engines endure size bench bars fuzz clean need-node
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -65,6 +66,10 @@ bench: need-node build
 	$(GO) run ./calc/day/plan/bars first shops proofs
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops
 	$(GO) run ./calc/day/plan/compare -seconds 10
+
+# How good and how quick the planner is in Chromium; BARS says how many days of each kind it proves.
+bars:
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && SPRAYWRIGHT_BARS=$(BARS) $(GO) test ./site/browser -run '^TestTheBarsOfThePlanner$$' -count=1 -v -timeout 60m
 
 # Random input for every fuzz test, FUZZTIME each.
 fuzz:

@@ -11,7 +11,8 @@ import (
 // "air.unit" the unit it is in; "part.2.length" is the length in the table's row 2, "part.length.unit" the
 // unit of that column and "part.2.length.unit" of one cell. "units" may be "si" or "us", the units answers
 // are given in, and "units.temperature" the unit for one quantity. "working" may be "none" for an answer that nobody reads,
-// such as a sum to be added up further: writing the steps down takes longer than all else.
+// such as a sum to be added up further, or "later" for one whose steps are asked for when somebody opens them: writing them
+// down takes longer than all else. With "later" a figure with working behind it names some step, whichever.
 type Form map[string]string
 
 // ParseForm reads a form from text such as "air=31&air.unit=degC". Percent signs escape bytes and a plus is

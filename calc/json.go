@@ -3,6 +3,7 @@ package calc
 import (
 	"math"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -202,16 +203,23 @@ func (j *jsonWriter) ints(k string, ns []int) {
 func (j *jsonWriter) string(s string) {
 	j.comma()
 	j.b = append(j.b, '"')
-	for _, r := range s {
+	done := 0 // what stands as it is is copied in one go
+	for i, r := range s {
+		invalid := r == utf8.RuneError && !strings.HasPrefix(s[i:], "\uFFFD")
+		if r >= ' ' && r != '"' && r != '\\' && !invalid {
+			continue
+		}
+		j.b = append(j.b, s[done:i]...)
+		done = i + 1
 		switch {
-		case r == '"' || r == '\\':
-			j.b = append(j.b, '\\', byte(r))
+		case invalid:
+			j.b = append(j.b, "\uFFFD"...)
 		case r < ' ':
-			j.b = append(j.b, `\u00`...)
-			j.b = append(j.b, hexDigits[r>>4], hexDigits[r&15])
+			j.b = append(j.b, '\\', 'u', '0', '0', hexDigits[r>>4], hexDigits[r&15])
 		default:
-			j.b = utf8.AppendRune(j.b, r)
+			j.b = append(j.b, '\\', byte(r))
 		}
 	}
+	j.b = append(j.b, s[done:]...)
 	j.b = append(j.b, '"')
 }

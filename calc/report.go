@@ -137,6 +137,9 @@ func (f figure) show(l Language, out Output, form Form) (fig Figure, ok bool) {
 // behind lists every step that the given ones rest on, in order. A step only uses earlier ones.
 func (w *Working) behind(steps []int) []int {
 	if w.brief {
+		if w.form["working"] == "later" {
+			return steps
+		}
 		return nil
 	}
 	wanted := make([]bool, len(w.steps)+1)

@@ -25,7 +25,7 @@ func (c *Calculator) run(l Language, form Form) (Report, *Working) {
 	r := reader{Language: l, form: form, typed: map[unit.Quantity]unit.Unit{}}
 	entry := r.read(&Entry{}, c.Inputs) // before its problems are taken
 	w := &Working{Entry: entry, form: form, problems: r.problems, results: map[string][]figure{}, lists: map[string][][]figure{}}
-	w.voice, w.brief = newVoice(l, form, r.typed), form["working"] == "none"
+	w.voice, w.brief = newVoice(l, form, r.typed), form["working"] != ""
 	w.adopt(w.Entry)
 	if len(w.problems) == 0 || c.InStages {
 		c.Work(w)

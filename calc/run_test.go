@@ -151,14 +151,17 @@ func tableKey(field string) string {
 	return field
 }
 
-// A sum to be added up further is asked for without its working.
+// A sum to be added up further is asked for without its working; a page asks for it when somebody opens it.
 func TestAnAnswerWithoutItsWorking(t *testing.T) {
-	whole, brief := sample.Run(filled("")), sample.Run(filled("working=none"))
+	whole := sample.Run(filled(""))
 	require.NotEmpty(t, whole.Steps)
-	assert.Empty(t, brief.Steps)
-	require.Len(t, brief.Figures, len(whole.Figures))
-	for i, f := range brief.Figures {
-		assert.Equal(t, whole.Figures[i].Full, f.Full)
-		assert.Empty(t, f.Steps)
+	for _, working := range []string{"none", "later"} {
+		brief := sample.Run(filled("working=" + working))
+		assert.Empty(t, brief.Steps)
+		require.Len(t, brief.Figures, len(whole.Figures))
+		for i, f := range brief.Figures {
+			assert.Equal(t, whole.Figures[i].Full, f.Full)
+			assert.Equal(t, working == "later" && len(whole.Figures[i].Steps) > 0, len(f.Steps) > 0, f.Key)
+		}
 	}
 }

@@ -23,7 +23,7 @@ type Working struct {
 	cautions []string // worded
 	pictures []Picture
 	rows     []RowText
-	brief    bool // nobody reads the steps
+	brief    bool // the steps are not written down
 }
 
 // Form is what was filled in, not to be changed: for a calculator that remembers its last answer.
@@ -57,7 +57,11 @@ const (
 //go:noinline
 func (w *Working) add(s Step) Num {
 	n := Num{V: s.Value, Unit: s.Unit, Label: s.Label, given: true}
-	if w != nil {
+	switch {
+	case w == nil:
+	case w.brief:
+		n.step = 1 // there is one
+	default:
 		w.steps = append(w.steps, s)
 		n.step = int32(len(w.steps))
 	}
@@ -73,8 +77,12 @@ func (w *Working) Step(label Phrase, formula string, u unit.Unit, src source.Sou
 	if w == nil {
 		return N(x, u)
 	}
-	_, right, _ := strings.Cut(formula, "=")
-	return w.add(Step{label, formula, Worked, named(right, "", nums), x, u, src})
+	s := Step{label, formula, Worked, nil, x, u, src}
+	if !w.brief {
+		_, right, _ := strings.Cut(formula, "=")
+		s.Args = named(right, "", nums)
+	}
+	return w.add(s)
 }
 
 // Solve writes down an equation "expression = expression" of which x, called symbol, is the root; the rest is as for Step.
@@ -84,8 +92,11 @@ func (w *Working) Solve(label Phrase, symbol, equation string, u unit.Unit, src 
 	if w == nil {
 		return N(x, u)
 	}
-	args := append(named(equation, symbol, nums), N(x, u).As(symbol))
-	return w.add(Step{label, equation, Solved, args, x, u, src})
+	s := Step{label, equation, Solved, nil, x, u, src}
+	if !w.brief {
+		s.Args = append(named(equation, symbol, nums), N(x, u).As(symbol))
+	}
+	return w.add(s)
 }
 
 // Model writes down a value that was integrated or searched for, with how in words.

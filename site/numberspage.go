@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -54,8 +55,8 @@ var knownWords = []struct {
 	{"common practice", "common practice of the trade, no source"}, {check.ByHand, "worked by hand"},
 }
 
-// add takes in the rows of a calculator's page.
-func (n *numbersPage) add(t tongue, p calculatorPage) {
+// add takes in the rows of a calculator's page. A value that is not met is an error: the page says that all are.
+func (n *numbersPage) add(t tongue, p calculatorPage) error {
 	c := checkedNumbers{Calculator: p.Calculator}
 	put := t.put(p.Calculator).(*calc.Calculator)
 	for i, row := range p.Checks {
@@ -66,6 +67,9 @@ func (n *numbersPage) add(t tongue, p calculatorPage) {
 			}
 		}
 		for _, w := range row.Wants {
+			if err := w.Met(p.Checked[i]); err != nil && t.Words == nil { // words are as printed in English alone
+				return fmt.Errorf("%s, row of line %d: %w", p.ID, row.Line, err)
+			}
 			v := t.checkedValue(put, w, p.Checked[i])
 			c.most = max(c.most, v.share)
 			r.Values = append(r.Values, v)
@@ -77,13 +81,14 @@ func (n *numbersPage) add(t tongue, p calculatorPage) {
 		c.Rows = append(c.Rows, r)
 	}
 	if c.Rows == nil {
-		return
+		return nil
 	}
 	c.MostOff = t.percent(100*c.most, 0)
 	n.Rows, n.Outside = n.Rows+len(c.Rows), n.Outside+c.Outside
 	n.Calculators = append(n.Calculators, c)
 	most := slices.MaxFunc(n.Calculators, func(a, b checkedNumbers) int { return cmp.Compare(a.most, b.most) })
 	n.MostOff = t.percent(100*most.most, 0)
+	return nil
 }
 
 // filled leaves out the names of rows.
@@ -92,10 +97,10 @@ func filled(all []enteredValue) []enteredValue {
 }
 
 func (t tongue) checkedValue(c *calc.Calculator, w check.Want, r calc.Report) checkedValue {
-	v := checkedValue{Label: labelOf(c, w)}
+	v := checkedValue{Label: t.labelOf(c, w)}
 	x, words, err := w.Got(r)
 	if err != nil || w.Unit == 0 {
-		v.Printed, v.Ours = words, words // the tests hold them to be the same, in English
+		v.Printed, v.Ours = words, words // add has seen that they are the same in English
 		return v
 	}
 	d := decimalsOf(w)
@@ -112,22 +117,25 @@ func (t tongue) checkedValue(c *calc.Calculator, w check.Want, r calc.Report) ch
 	return v
 }
 
-// labelOf is what the answer calls a value: "Mass (cup 2)" is the mass in a list's second row.
-func labelOf(c *calc.Calculator, w check.Want) string {
+// labelOf is what the answer calls a value: "Cups 2: Mass" is the mass in a list's second row.
+func (t tongue) labelOf(c *calc.Calculator, w check.Want) string {
+	label := string(c.Output(w.Key).Label)
 	if w.Row == 0 {
-		return string(c.Output(w.Key).Label)
+		return label
 	}
-	return string(c.Output(w.Key).Label) + " " + strconv.Itoa(w.Row) + ": " + string(c.Output(w.Key+"."+w.Column).Label)
+	return t.say(listedLabel, "list", label, "n", w.Row, "column", c.Output(w.Key+"."+w.Column).Label)
 }
 
-// decimalsOf is how many decimals a value was printed with, which its tolerance tells.
+const listedLabel calc.Phrase = "{list} {n}: {column}"
+
+// decimalsOf is how many decimals a value was printed with. Its tolerance tells of noughts at its end, "9.30".
 func decimalsOf(w check.Want) int {
+	_, after, _ := strings.Cut(strconv.FormatFloat(w.Value, 'f', -1, 64), ".")
 	if w.Tolerance > 0 {
 		if d := -math.Log10(2 * w.Tolerance); math.Abs(d-math.Round(d)) < 1e-9 {
-			return max(0, int(math.Round(d)))
+			return max(len(after), int(math.Round(d)))
 		}
 	}
-	_, after, _ := strings.Cut(strconv.FormatFloat(w.Value, 'f', -1, 64), ".")
 	return len(after)
 }
 

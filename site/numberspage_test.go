@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"spraywright/calc"
 	"spraywright/calc/check"
 	"spraywright/calc/menu"
 	"spraywright/calc/unit"
@@ -25,6 +26,7 @@ func TestAPrintedValueStandsBesideOurs(t *testing.T) {
 	}{
 		{all[0], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 67, Tolerance: .5}, checkedValue{"Wet film of one coat", "67\u202fµm", "66.67\u202fµm", "−0.33", "0.50\u202f%", "±\u202f0.5", 0}},
 		{all[1], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 66.5, Tolerance: .2}, checkedValue{"Wet film of one coat", "66,5\u202fµm", "66,667\u202fµm", "+0,167", "0,25\u202f%", "±\u202f0,2", 0}},
+		{all[0], check.Want{Key: "wet_film", Unit: unit.Micrometre, Value: 66.5, Tolerance: .5}, checkedValue{"Wet film of one coat", "66.5\u202fµm", "66.667\u202fµm", "+0.167", "0.25\u202f%", "±\u202f0.5", 0}},
 		{all[0], check.Want{Key: "wet_film", Unit: unit.Mil, Value: 2.6, Tolerance: .05}, checkedValue{"Wet film of one coat", "2.6\u202fmil", "2.625\u202fmil", "+0.025", "0.95\u202f%", "±\u202f0.05", 0}},
 	} {
 		got := tt.tongue.checkedValue(c, tt.want, r)
@@ -47,7 +49,7 @@ func TestEveryRowIsOnThePage(t *testing.T) {
 	for _, c := range calculators() {
 		p, err := newCalculatorPage(all[0], c, testdata)
 		require.NoError(t, err)
-		n.add(all[0], p)
+		require.NoError(t, n.add(all[0], p))
 		if rs, err := check.Read(published, c); err == nil {
 			rows += len(rs)
 		}
@@ -63,4 +65,19 @@ func TestEveryRowIsOnThePage(t *testing.T) {
 			}
 		}
 	}
+}
+
+// What comes out otherwise than printed, in words too, is on no page.
+func TestAValueThatIsNotMetStopsTheBuild(t *testing.T) {
+	all, err := tongues()
+	require.NoError(t, err)
+	c := menu.Find("mix")
+	p := calculatorPage{Calculator: c, Checks: []check.Row{{Source: "A book", KnownBy: "memory", Line: 7, Form: c.ExampleForm()}}}
+	p.Checked = []calc.Report{c.Run(p.Checks[0].Form)}
+	list := p.Checked[0].Lists[0]
+	w := check.Want{Key: list.Key, Row: 1, Column: list.Rows[0][0].Key, Words: list.Rows[0][0].Text}
+	p.Checks[0].Wants = []check.Want{w}
+	assert.NoError(t, new(numbersPage).add(all[0], p))
+	p.Checks[0].Wants[0].Words = "Another"
+	assert.ErrorContains(t, new(numbersPage).add(all[0], p), "mix, row of line 7")
 }

@@ -85,7 +85,9 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 			return err
 		}
 		all.add(p)
-		numbers.add(t, p)
+		if err := numbers.add(t, p); err != nil {
+			return err
+		}
 		if err := r.render("calculator", page{File: pageFile(c), Title: c.Title, Description: c.Question, Name: c.ID, Units: true, Module: p.Module()}, p); err != nil {
 			return err
 		}

@@ -5,11 +5,11 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"io"
 	"maps"
 	"regexp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
@@ -20,66 +20,22 @@ import (
 type sheetReader struct {
 	file  string
 	text  []byte
-	where map[string]string // where each thing stands, by kind and name, in this file and those before
+	where map[string]string // where each thing stands, by kind and name and by its id, in this file and those before
 	wrong []error
 }
 
 var itemID = regexp.MustCompile(`^[0-9a-z]{1,40}$`)
 
-const longestEntry = 200 // bytes
+const longestEntry = 200 // characters
 
 func (r *sheetReader) complain(at int, format string, args ...any) {
 	r.wrong = append(r.wrong, fmt.Errorf("%s, line %d: %s", r.file, lineAt(r.text, at), fmt.Sprintf(format, args...)))
 }
 
-// A pair is an entry of a JSON object: where its value starts, and the value.
-type pair struct {
-	key   string
-	at    int
-	value json.RawMessage
-}
-
-// pairs reads an object. ok is false where it is none; that has been told.
-func (r *sheetReader) pairs(text []byte, at int, what string) (all []pair, ok bool) {
-	d := json.NewDecoder(bytes.NewReader(text))
-	if open, err := d.Token(); err != nil || open != json.Delim('{') {
-		r.complain(at, "%s is no JSON object; it starts with { and ends with }", what)
-		return nil, false
-	}
-	seen := map[string]bool{}
-	for d.More() {
-		key, err := d.Token()
-		name, isText := key.(string)
-		p := pair{key: name}
-		if err == nil && isText {
-			err = d.Decode(&p.value)
-		}
-		p.at = at + int(d.InputOffset()) - len(p.value)
-		if err != nil || !isText {
-			r.complain(p.at, "%s cannot be read (%v); look for a comma or a quotation mark", what, err)
-			return nil, false
-		}
-		if seen[name] {
-			r.complain(p.at, "%s has “%s” twice; take one out", what, name)
-		}
-		seen[name] = true
-		all = append(all, p)
-	}
-	if _, err := d.Token(); err != nil {
-		r.complain(at+len(text), "%s is cut off (%v)", what, err)
-		return nil, false
-	}
-	if _, err := d.Token(); !errors.Is(err, io.EOF) {
-		r.complain(at+int(d.InputOffset()), "something stands after %s; take it out", what)
-		return nil, false
-	}
-	return all, true
-}
-
 // read returns the things in the file.
 func (r *sheetReader) read() (items []shelfItem) {
-	var any json.RawMessage
-	if slip := (&json.SyntaxError{}); errors.As(json.Unmarshal(r.text, &any), &slip) {
+	var whole json.RawMessage
+	if slip := (&json.SyntaxError{}); errors.As(json.Unmarshal(r.text, &whole), &slip) {
 		r.complain(int(slip.Offset), "the file cannot be read (%v); look for a comma or a quotation mark before this place", slip)
 		return nil
 	}
@@ -159,13 +115,21 @@ func (r *sheetReader) item(text []byte, at int, what string) (item shelfItem, ok
 	}
 	r.check(c, item, places, form.at, what)
 	item.Name = strings.TrimSpace(item.Form[c.Inputs[0].Key])
-	key := item.Kind + " " + strings.ToLower(item.Name)
-	here := fmt.Sprintf("%s, line %d", r.file, lineAt(r.text, at))
-	if other, taken := r.where[key]; taken && item.Name != "" {
-		r.complain(at, "“%s” stands in %s already; call one of them otherwise, or take it out", item.Name, other)
+	if item.Name != "" {
+		r.once(at, item.Kind+" "+strings.ToLower(strings.Join(strings.Fields(item.Name), " ")), item.Name, "call one of them otherwise, or take it out")
 	}
-	r.where[key] = here
+	if item.ID != "" {
+		r.once(at, item.ID, item.ID, "give one of them another id, or none")
+	}
 	return item, len(r.wrong) == before
+}
+
+// once notes where a thing stands by its key, and complains where there is one already.
+func (r *sheetReader) once(at int, key, called, fix string) {
+	if other, taken := r.where[key]; taken {
+		r.complain(at, "“%s” stands in %s already; %s", called, other, fix)
+	}
+	r.where[key] = fmt.Sprintf("%s, line %d", r.file, lineAt(r.text, at))
 }
 
 // kept makes the calculator of a kind of thing on the shelf, or returns nil.
@@ -192,7 +156,7 @@ func (r *sheetReader) form(p pair, what string, item *shelfItem) map[string]int 
 		switch err := json.Unmarshal(e.value, &words); {
 		case err != nil:
 			r.complain(e.at, `“%s” has to stand in quotation marks, numbers too: "%s": "60"`, e.key, e.key)
-		case len(words) > longestEntry:
+		case utf8.RuneCountInString(words) > longestEntry:
 			r.complain(e.at, "“%s” is longer than %d characters; shorten it", e.key, longestEntry)
 		case strings.TrimSpace(words) != "":
 			item.Form[e.key] = words

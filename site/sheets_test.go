@@ -45,6 +45,7 @@ func TestWhatIsWrongWithASheetIsToldWithItsLine(t *testing.T) {
 		`"product.unit": "mm"`:                        "line 7: data sheet has no entry “product.unit”",
 		`"role": "wallpaper"`:                         "line 7: item 1, “role”: Kind of coat has no answer “wallpaper”. Choose one of the answers in the list",
 		`"dry_film.unit": "cubit"`:                    "line 7: item 1, “dry_film”",
+		`"sheet_dated": "2024\u202e5"`:                "line 7: item 1, “sheet_dated”: Edition of the sheet has signs in it that cannot be seen",
 		`"product": "Clear"`:                          "line 7: the form of item 1 has “product” twice",
 		`"coats": "` + strings.Repeat("1", 300) + `"`: "line 7: “coats” is longer than 200 characters",
 		`"coats": "2" "ratio": "1:1"`:                 "line 7: the file cannot be read",
@@ -81,6 +82,15 @@ func TestAFileThatIsNoShelfStopsTheBuild(t *testing.T) {
 	}
 	_, err := readSheets(sheetsOf(good, good), "sheets")
 	assert.ErrorContains(t, err, "sheets/b.json, line 5: “Clear” stands in sheets/a.json, line 5 already")
+	named := func(id, product string) string {
+		return `{"spraywright": "shelf", "version": 1, "items": [{"kind": "data-sheet", "id": "` + id + `", "form": {"product": "` + product + `"}}]}`
+	}
+	_, err = readSheets(sheetsOf(named("one", "Clear"), named("one", "Base")), "sheets")
+	assert.ErrorContains(t, err, "sheets/b.json, line 1: “one” stands in sheets/a.json, line 1 already; give one of them another id, or none")
+	_, err = readSheets(sheetsOf(named("one", "Clear  coat"), named("two", "clear coat")), "sheets")
+	assert.ErrorContains(t, err, "“clear coat” stands in sheets/a.json, line 1 already")
+	_, err = readSheets(sheetsOf(named("one", strings.Repeat("é", 99))), "sheets")
+	assert.NoError(t, err)
 	_, err = readSheets(fstest.MapFS{}, "sheets")
 	assert.ErrorContains(t, err, "there is no *.json")
 	_, err = readSheets(sheetsOf(`[]`, `{}`), "sheets")

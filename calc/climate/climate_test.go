@@ -28,6 +28,15 @@ func TestSaturationPressure(t *testing.T) {
 }
 
 // The two equations meet at the triple point, so that nothing jumps there.
+// Ridders’ method ends where f is y, from either side of the range and for a straight line too.
+func TestRise(t *testing.T) {
+	cube := func(x float64) float64 { return x * x * x }
+	assert.InDelta(t, 3, rise(cube, 27, 0, 50), 1e-11)
+	assert.Equal(t, 2., rise(cube, 1, 2, 50), "reached before the range begins")
+	assert.Equal(t, 50., rise(cube, 1e9, 2, 50), "not reached in the range")
+	assert.InDelta(t, 7, rise(func(x float64) float64 { return 2 * x }, 14, -1, 150), 1e-11)
+}
+
 func TestBranchesMeet(t *testing.T) {
 	assert.InEpsilon(t, SaturationPressureLiquid(triple), SaturationPressureIce(triple), 1e-5)
 	assert.InDelta(t, SaturationTemperature(611.65), SaturationTemperature(611.66), 0.001)

@@ -31,7 +31,7 @@ var (
 )
 
 var changeGroups = []group{{"", []*calc.Input{
-	&field.DayForm, &field.DayChange, &field.StepOf, &field.ToTime, &field.EndTime, &field.Along, &field.ByPainter, &field.Added,
+	&field.DayForm, &field.DayChange, &field.StepOf, &field.ToTime, &field.EndTime, &field.Along, &field.ByPainter, &field.Counted, &field.Added,
 }}}
 
 // A changing is one change to a day's form.
@@ -43,14 +43,20 @@ type changing struct {
 
 func (s *session) change(w *calc.Working) {
 	c := &changing{Working: w, form: calc.ParseForm(words(w.Entry, &field.DayForm))}
-	c.day = s.look(c.form)
+	adds := picked(w.Entry, &field.DayChange, "add")
+	if adds {
+		c.form[field.Tried.Key] = "0" // it needs no plan
+	}
+	c.day = s.planned(c.form)
 	ok := false
-	if picked(w.Entry, &field.DayChange, "now") {
-		ok = c.now()
-	} else if picked(w.Entry, &field.DayChange, "add") {
+	if adds {
 		ok = c.add()
-	} else if r, found := c.ref(); found {
+	} else if picked(w.Entry, &field.DayChange, "now") {
+		ok = c.now()
+	} else if r, found := c.ref(words(w.Entry, &field.StepOf)); found {
 		ok = c.step(r)
+	} else {
+		reject(w.Entry, &field.StepOf, "names no step of this day", "Choose it in the plan again")
 	}
 	if ok {
 		delete(c.form, field.Tried.Key)
@@ -59,8 +65,8 @@ func (s *session) change(w *calc.Working) {
 }
 
 // ref reads a step as the plan names it.
-func (c *changing) ref() (r plan.Ref, ok bool) {
-	parts := strings.Split(words(c.Entry, &field.StepOf), "-")
+func (c *changing) ref(text string) (r plan.Ref, ok bool) {
+	parts := strings.Split(text, "-")
 	var n [3]int
 	for i := range n {
 		if len(parts) == len(n) {
@@ -73,9 +79,6 @@ func (c *changing) ref() (r plan.Ref, ok bool) {
 		m := &c.day.model.Jobs[r.Job]
 		known = r.Kind == plan.PrepStep && m.Prep.Minutes > 0 || r.Kind == plan.Spray && r.Coat < len(m.Coats) || r.Kind == plan.Heat && m.Bake.Minutes > 0
 	}
-	if !known {
-		reject(c.Entry, &field.StepOf, "names no step of this day", "Choose it in the plan again")
-	}
 	return r, known
 }
 
@@ -87,10 +90,10 @@ func (c *changing) step(r plan.Ref) bool {
 		return c.isDone(r)
 	case picked(c.Entry, &field.DayChange, "undo"):
 		c.remove("done", func(x plan.Ref) bool { return x.Job == r.Job && after(x, r) })
-		c.told("Not done after all: {step}, and what follows it", r)
+		c.told("Not done after all: {step}, and what follows it.", r)
 	default:
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
-		c.told("Let go: {step}", r)
+		c.told("Let go: {step}.", r)
 	}
 	return true
 }
@@ -121,7 +124,7 @@ func (c *changing) hold(r plan.Ref) bool {
 	planned := c.planned(r)
 	switch along := given(c.Entry, &field.Along); {
 	case typed != "":
-		t = c.day.before(typed)
+		t = c.day.since(typed, early)
 	case along.Given():
 		t = c.day.top() + int(math.Round((along.V-headHeight)/pixelsAMinute/nearest))*nearest
 		t = max(t, c.day.model.Now, c.day.model.Jobs[r.Job].Ready)
@@ -134,9 +137,9 @@ func (c *changing) hold(r plan.Ref) bool {
 	row := c.row("pin", r)
 	if t >= 0 {
 		c.form[row+field.HeldAt.Key] = show(t % aDay)
-		c.told("Held at {t}: {step}", r, "t", show(t))
+		c.told("Held at {t}: {step}.", r, "t", show(t))
 	} else {
-		c.told("Held: {step}", r)
+		c.told("Held: {step}.", r)
 	}
 	c.number(row+field.PainterNumber.Key, painter)
 	return true

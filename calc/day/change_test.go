@@ -1,6 +1,7 @@
 package day
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -33,38 +34,98 @@ func TestAHeldStepStaysAndIsLetGo(t *testing.T) {
 	d, r := run(held)
 	require.Empty(t, r.Problems)
 	require.Empty(t, checkplan.Check(&d.model, &d.plan))
-	for _, row := range rowsOf(r, "by_job") {
-		if row[3].Of == "2-5-1" {
-			assert.Equal(t, "11:00", row[1].Text)
-			break
-		}
-	}
+	rows := rowsOf(r, "by_job")
+	at := slices.IndexFunc(rows, func(row []calc.Figure) bool { return row[3].Of == "2-5-1" })
+	require.GreaterOrEqual(t, at, 0)
+	assert.Equal(t, "11:00", rows[at][1].Text)
+	assert.Equal(t, 2, (&changing{day: d}).planned(plan.Ref{Job: 1, Kind: plan.Spray}).Painter)
 	again := changedForm(t, held, "day_change=hold&step_of=2-5-1&to_time=11:30")
 	assert.Len(t, again.Rows("pin"), 1, "a step is held once")
 	assert.Equal(t, form, changedForm(t, again, "day_change=free&step_of=2-5-1"))
 }
 
+// begun lists the steps of a plan that begin before a time, as the plan names them.
+func begun(d *day, by int) (names []string) {
+	for i := range d.plan.Steps {
+		if s := &d.plan.Steps[i]; s.Kind == stepRef(s).Kind && s.Start < by {
+			names = append(names, of(stepRef(s)))
+		}
+	}
+	return names
+}
+
 func TestPlanningAgainFromNow(t *testing.T) {
 	form := changedTo(demo(t), "tried=40000")
 	before, _ := run(form)
-	later := changedForm(t, form, "day_change=now&to_time=9:40")
+	names := begun(before, 9*60+40)
+	later := changedForm(t, form, "day_change=now&to_time=9:40&counted="+strings.Join(names, "+"))
 	d, r := run(later)
 	require.Empty(t, r.Problems)
 	require.Empty(t, checkplan.Check(&d.model, &d.plan))
-	n := 0
-	for i := range before.plan.Steps {
-		if s := &before.plan.Steps[i]; s.Kind == stepRef(s).Kind && s.Start < 9*60+40 {
-			n++
-		}
-	}
-	assert.Len(t, later.Rows("done"), n)
+	require.Greater(t, len(names), 3)
+	assert.Len(t, later.Rows("done"), len(names))
 	assert.NotEmpty(t, r.Rows, "what is done reads as sentences")
 	// And once more, some time later: what was done stays done, at the same times.
-	last := changedForm(t, later, "day_change=now&to_time=10:30")
+	last := changedForm(t, later, "day_change=now&to_time=10:30&counted="+strings.Join(begun(d, 10*60+30), "+"))
+	was := r.Rows
 	d, r = run(last)
 	require.Empty(t, r.Problems)
+	assert.Greater(t, len(r.Rows), len(was))
+	for _, row := range was {
+		assert.True(t, slices.ContainsFunc(r.Rows, func(x calc.RowText) bool { return x.Text == row.Text }), row.Text)
+	}
 	require.Empty(t, checkplan.Check(&d.model, &d.plan))
-	assert.Greater(t, len(last.Rows("done")), n)
+}
+
+// A coat that nobody has ticked off is not on: it is planned again, and the painter is told what was counted.
+func TestNothingIsDoneThatNobodyTicked(t *testing.T) {
+	form := demo(t)
+	before, _ := run(form)
+	r := changeOf(form, "day_change=now&to_time=9:40")
+	require.Empty(t, r.Problems)
+	assert.Equal(t, "Planned again from 9:40.", r.Figures[1].Text)
+	later := calc.ParseForm(r.Figures[0].Text)
+	assert.Empty(t, later.Rows("done"))
+	d, r := run(later)
+	require.Empty(t, r.Problems)
+	require.Empty(t, checkplan.Check(&d.model, &d.plan))
+	assert.Empty(t, begun(d, 9*60+40))
+
+	second := ""
+	for i := range before.plan.Steps {
+		if s := &before.plan.Steps[i]; s.Kind == plan.Spray && s.Coat == 1 {
+			second = of(stepRef(s))
+			break
+		}
+	}
+	r = changeOf(form, "day_change=now&to_time=11:00&counted="+second)
+	require.Empty(t, r.Problems)
+	assert.Contains(t, r.Figures[1].Text, "coat 2", "the coat itself")
+	assert.Contains(t, r.Figures[1].Text, "coat 1", "what it cannot be without")
+	later = calc.ParseForm(r.Figures[0].Text)
+	for _, n := range later.Rows("done") {
+		assert.Equal(t, later["done.1.of_job"], later["done."+n+".of_job"], "only what was named, and what it follows")
+	}
+}
+
+// A change is made to the plan that its form names, also when the search has gone on to better ones, and leaves the
+// search where it is.
+func TestAChangeIsMadeToThePlanItNames(t *testing.T) {
+	s := &session{}
+	change := func(s *session, tried string) string {
+		return s.dayChange().Run(calc.Form{"day_form": changedTo(demo(t), "tried="+tried).String(), "day_change": "done", "step_of": "2-5-1"}).Figures[0].Text
+	}
+	s.day().Run(changedTo(demo(t), "tried=60000"))
+	plans := map[string]bool{}
+	for _, tried := range []string{"0", "2000", "20000", "60000"} {
+		made := change(s, tried)
+		assert.Equal(t, change(&session{}, tried), made, "%s steps", tried)
+		plans[made] = true
+	}
+	assert.Greater(t, len(plans), 1)
+	assert.Equal(t, 60000, s.tried)
+	s.dayChange().Run(calc.Form{"day_form": changedTo(demo(t), "tried=60000").String(), "day_change": "add", "added": "job.1.job_name=Racks"})
+	assert.Equal(t, 60000, s.tried, "jobs need no plan to be added to")
 }
 
 func TestWhatSlippedIsPlannedAround(t *testing.T) {
@@ -157,8 +218,9 @@ func TestAChangeThatCannotBe(t *testing.T) {
 		"day_change=hold&step_of=9-5-1&to_time=9:00":               "step_of",
 		"day_change=hold&step_of=x":                                "step_of",
 		"day_change=done&step_of=1-7-0&to_time=9:00&end_time=8:10": "end_time",
-		"day_change=now":                 "to_time",
-		"day_change=add&added=clock%3D8": "added",
+		"day_change=now": "to_time",
+		"day_change=now&to_time=9:00&counted=1-5-1+7x": "counted",
+		"day_change=add&added=clock%3D8":               "added",
 	} {
 		r := changeOf(form, change)
 		require.Len(t, r.Problems, 1, change)

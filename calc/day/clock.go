@@ -9,21 +9,22 @@ import (
 const aDay = 24 * 60
 
 // at is a time of day as minutes after the midnight before the day starts. One before the start is of the next day.
+func (d *day) at(words string) int { return d.since(words, 0) }
+
+// How long before the start of the day may be of the same day: for work, whose times past midnight are the next day's,
+// and for parts that have been there since the morning.
+const (
+	early   = 6 * 60
+	waiting = 12 * 60
+)
+
+// since is at for a time that may lie so many minutes before the start.
 //
 //go:noinline
-func (d *day) at(words string) int {
+func (d *day) since(words string, before int) int {
 	t, _ := field.ReadClock(words)
-	if t < d.start {
+	if t < d.start-before {
 		t += aDay
-	}
-	return t
-}
-
-// before is at for what may lie before the start: half a day and less before it, it does.
-func (d *day) before(words string) int {
-	t := d.at(words)
-	if t >= aDay && t-aDay >= d.start-aDay/2 {
-		t -= aDay
 	}
 	return t
 }

@@ -85,7 +85,7 @@ func (s *session) work(w *calc.Working) *day {
 	if solver == nil {
 		return d
 	}
-	d.solver, d.plan, d.bound = solver, solver.Best(), solver.Bound()
+	d.solver, d.plan, d.bound = solver, s.best(n), solver.Bound()
 	d.tried = n
 	if !s.looking {
 		d.report()

@@ -123,12 +123,15 @@ func TestTimesOfDayBeforeTheStartAreOfTheNextDay(t *testing.T) {
 	d := &day{start: 22 * 60}
 	assert.Equal(t, 23*60, d.at("23:00"))
 	assert.Equal(t, aDay+60, d.at("1:00"))
-	assert.Equal(t, 21*60, d.before("21:00"), "an hour before the start")
-	assert.Equal(t, 10*60, d.before("10:00"), "half a day before the start")
-	assert.Equal(t, aDay+9*60, d.before("9:00"), "more than half a day before it")
-	assert.Equal(t, 22*60, d.before("22:00"))
+	assert.Equal(t, 21*60, d.since("21:00", early), "an hour before the start")
+	assert.Equal(t, aDay+15*60, d.since("15:00", early))
+	assert.Equal(t, 10*60, d.since("10:00", waiting), "half a day before the start")
+	assert.Equal(t, aDay+9*60, d.since("9:00", waiting), "more than half a day before it")
+	assert.Equal(t, 22*60, d.since("22:00", early))
 	d.start = 8 * 60
-	assert.Equal(t, 0, d.before("0:00"))
+	assert.Equal(t, 4*60, d.since("4:00", early), "planned at breakfast")
+	assert.Equal(t, aDay+30, d.since("0:30", early), "half past midnight of a long day")
+	assert.Equal(t, 0, d.since("0:00", waiting))
 	assert.Equal(t, aDay+7*60, d.at("7:00"))
 }
 

@@ -79,7 +79,7 @@ func TestABarStandsWhereItsTimeIs(t *testing.T) {
 		c := changeOf(form, "day_change=hold&step_of="+s.Of+"&along="+strconv.FormatFloat(s.Y, 'f', -1, 64))
 		require.Empty(t, c.Problems)
 		held := calc.ParseForm(c.Figures[0].Text)
-		at := d.before(held["pin.1.held_at"])
+		at := d.since(held["pin.1.held_at"], early)
 		y := headHeight + pixelsAMinute*float64(at-8*60)
 		assert.LessOrEqual(t, math.Abs(y-s.Y), pixelsAMinute*nearest/2+0.01, s.Of)
 	}

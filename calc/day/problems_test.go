@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -75,6 +76,10 @@ func TestTheLeastChangeNamedIsTheLeast(t *testing.T) {
 	needs, _, _ := strings.Cut(strings.TrimPrefix(fix, "It would fit if it were "), "\u202f")
 	_, r = run(form(needs))
 	assert.Empty(t, r.Problems, "%s min", needs)
+	minutes, err := strconv.Atoi(needs)
+	require.NoError(t, err)
+	_, r = run(form(strconv.Itoa(minutes - 1)))
+	assert.NotEmpty(t, r.Problems, "a minute less")
 	assert.Equal(t, "32", needs, "coat 1 ends at 9:08, the other job holds the painter until 9:40")
 }
 

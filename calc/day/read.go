@@ -132,7 +132,7 @@ func (d *day) readJob(j *job, x *plan.Job) {
 		x.Bake.Heat = unknownHeat + len(d.jobs) // it may be another heat than that of others who do not say
 	}
 	if typed := words(j.Entry, &field.ReadyFrom); typed != "" {
-		x.Ready = d.before(typed)
+		x.Ready = d.since(typed, waiting)
 	}
 	typed := words(j.Entry, &field.PromisedBy)
 	if typed == "" {

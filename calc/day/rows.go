@@ -111,9 +111,9 @@ func (c *changing) add() bool {
 			}
 		}
 		if doubtful != "" { // the shop is warmer or colder than where one of the two was worked out
-			c.Tell(changed, say("Added: {job}. {product} keeps the pot life that stands in the day: check that it is today’s", "job", free, "product", doubtful))
+			c.Tell(changed, say("Added: {job}. {product} keeps the pot life that stands in the day: check that it is today’s.", "job", free, "product", doubtful))
 		} else {
-			c.Tell(changed, say("Added: {job}", "job", free))
+			c.Tell(changed, say("Added: {job}.", "job", free))
 		}
 	}
 	return true

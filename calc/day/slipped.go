@@ -1,6 +1,8 @@
 package day
 
 import (
+	"strings"
+
 	"spraywright/calc/day/plan"
 	"spraywright/calc/field"
 )
@@ -32,11 +34,11 @@ func (c *changing) isDone(r plan.Ref) bool {
 	long := s.End - s.Start
 	began, ended := words(c.Entry, &field.ToTime), words(c.Entry, &field.EndTime)
 	if began != "" {
-		s.Start = c.day.before(began)
+		s.Start = c.day.since(began, early)
 		s.End = s.Start + long
 	}
 	if ended != "" {
-		if s.End = c.day.before(ended); began == "" && s.End < s.Start {
+		if s.End = c.day.since(ended, early); began == "" && s.End < s.Start {
 			s.Start = max(s.End-long, c.freeFrom(s))
 		}
 	}
@@ -48,8 +50,11 @@ func (c *changing) isDone(r plan.Ref) bool {
 		s.Painter = painter
 	}
 	c.mixedBefore(s)
-	c.writeDone(func(x *plan.Step) bool { return x.Job == r.Job && after(r, stepRef(x)) })
-	c.told("Done from {a} to {b}: {step}", r, "a", show(s.Start), "b", show(s.End))
+	if others := c.writeDone(func(x plan.Ref) bool { return x.Job == r.Job && after(r, x) }, r); others != "" {
+		c.told("Done from {a} to {b}: {step}. Before it, as planned: {others}.", r, "a", show(s.Start), "b", show(s.End), "others", others)
+		return true
+	}
+	c.told("Done from {a} to {b}: {step}.", r, "a", show(s.Start), "b", show(s.End))
 	return true
 }
 
@@ -77,7 +82,8 @@ func (c *changing) freeFrom(s *plan.Step) int {
 	return t
 }
 
-// now has what begins before a time of day count as done as it was planned, and the rest planned again.
+// now has what is not done planned again from a time of day. The steps that are named count as done or under way, as
+// they were planned, with those of their jobs before them. No other does: that a coat is on is for the painter to say.
 func (c *changing) now() bool {
 	typed := words(c.Entry, &field.ToTime)
 	if typed == "" {
@@ -87,24 +93,50 @@ func (c *changing) now() bool {
 	if c.unplanned() {
 		return false
 	}
-	t := max(c.day.start, c.day.before(typed))
-	c.writeDone(func(x *plan.Step) bool { return x.Start < t })
+	var last []plan.Ref
+	for _, name := range strings.Fields(words(c.Entry, &field.Counted)) {
+		if r, known := c.ref(name); known && c.planned(r) != nil {
+			last = append(last, r)
+			continue
+		}
+		reject(c.Entry, &field.Counted, "names no step of this day", "Choose it in the plan again")
+		return false
+	}
+	t := max(c.day.start, c.day.since(typed, early))
+	counted := c.writeDone(func(x plan.Ref) bool {
+		for _, r := range last {
+			if x.Job == r.Job && after(r, x) {
+				return true
+			}
+		}
+		return false
+	}, plan.Ref{})
 	c.form[field.Now.Key] = show(t % aDay)
-	c.Tell(changed, say("Planned again from {t}: what was to begin before that counts as done as planned. Correct what ran late, and touch-test before the next coat", "t", show(t)))
+	if counted == "" {
+		c.Tell(changed, say("Planned again from {t}.", "t", show(t)))
+		return true
+	}
+	c.Tell(changed, say("Planned again from {t}. Counted at the plan’s times: {steps}. Correct what ran late, and touch-test before the next coat.", "t", show(t), "steps", counted))
 	return true
 }
 
 // writeDone writes all rows of what is done anew: what was done before, and of the plan what counts as done besides. Cups
-// then have one numbering. Steps that are done are held no more.
-func (c *changing) writeDone(counts func(*plan.Step) bool) {
+// then have one numbering. Steps that are done are held no more. It names those that count besides, but for one.
+func (c *changing) writeDone(counts func(plan.Ref) bool, but plan.Ref) (besides string) {
 	d := c.day
 	c.remove("done", func(plan.Ref) bool { return true })
 	for i := range d.plan.Steps {
 		s := &d.plan.Steps[i]
-		if s.Kind != plan.PrepStep && s.Kind != plan.Spray && s.Kind != plan.Heat || !s.Done && !counts(s) {
+		r := stepRef(s)
+		if s.Kind != r.Kind || !s.Done && !counts(r) {
 			continue
 		}
-		r := stepRef(s)
+		if !s.Done && r != but {
+			if besides != "" {
+				besides += "; "
+			}
+			besides += c.stepName(r)
+		}
 		row := c.row("done", r)
 		c.form[row+field.StartedAt.Key], c.form[row+field.EndedAt.Key] = show(s.Start%aDay), show(s.End%aDay)
 		c.number(row+field.PainterNumber.Key, s.Painter)
@@ -115,6 +147,7 @@ func (c *changing) writeDone(counts func(*plan.Step) bool) {
 		}
 		c.remove("pin", func(x plan.Ref) bool { return x == r })
 	}
+	return besides
 }
 
 func (c *changing) number(key string, n int) {

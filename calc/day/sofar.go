@@ -49,7 +49,7 @@ func (d *day) checkPlace(row *calc.Entry, r plan.Ref, place int) {
 
 func (d *day) readSoFar() {
 	if now := words(d.Entry, &field.Now); now != "" {
-		d.model.Now = max(d.start, d.before(now))
+		d.model.Now = max(d.start, d.since(now, early))
 	}
 	for _, row := range d.Rows(done) {
 		if r, ok := d.stepOf(row); ok {
@@ -65,14 +65,14 @@ func (d *day) readSoFar() {
 
 func (d *day) readDone(row *calc.Entry, r plan.Ref) {
 	x := plan.Done{
-		Ref: r, Start: d.before(words(row, &field.StartedAt)), End: d.before(words(row, &field.EndedAt)), Painter: down(row, &field.PainterNumber),
+		Ref: r, Start: d.since(words(row, &field.StartedAt), early), End: d.since(words(row, &field.EndedAt), early), Painter: down(row, &field.PainterNumber),
 		Place: down(row, &field.PlaceNumber), Cup: down(row, &field.CupNumber),
 	}
 	if x.End < x.Start {
 		x.End += aDay
 	}
 	if typed := words(row, &field.MixedAt); typed != "" {
-		if x.Mixed = d.before(typed); x.Mixed > x.Start {
+		if x.Mixed = d.since(typed, early); x.Mixed > x.Start {
 			reject(row, &field.MixedAt, "is after the coat began, {t}", "Check both times", args("t", show(x.Start))...)
 		}
 	}
@@ -87,7 +87,7 @@ func (d *day) readPin(row *calc.Entry, r plan.Ref) {
 	d.checkPainter(row, x.Painter)
 	d.checkPlace(row, r, x.Place)
 	if typed := words(row, &field.HeldAt); typed != "" {
-		x.Start = d.before(typed)
+		x.Start = d.since(typed, early)
 		row.Describe(say("{step}, at {t}", "step", d.step(r), "t", show(x.Start)))
 	} else {
 		row.Describe(say("{step}, at any time", "step", d.step(r)))

@@ -80,22 +80,29 @@ func (d *drying) flux(T float64) float64 {
 	return d.mass * d.molar / (gasConstant * (d.air + T) / 2) * (d.liquid.pressure(T) - d.vapour)
 }
 
-// warming is dT/dt.
-func (d *drying) warming(T float64) float64 {
-	return (d.heat*(d.air-T) - d.flux(T)*d.latent(T)) / d.heatCapacity
+// rates are what leaves the film of temperature T, kg/(m² s), and dT/dt.
+func (d *drying) rates(T float64) (flux, warming float64) {
+	flux = d.flux(T)
+	return flux, (d.heat*(d.air-T) - flux*d.latent(T)) / d.heatCapacity
 }
 
-// steady is the temperature at which the film takes up as much heat as evaporation carries off.
+func (d *drying) warming(T float64) float64 {
+	_, warming := d.rates(T)
+	return warming
+}
+
+// steady is the temperature at which the film takes up as much heat as evaporation carries off. The warmer the film, the
+// faster dT/dt falls, so that Newton's steps from above it never pass it.
 func (d *drying) steady() float64 {
-	lo, hi := d.air-80, d.air+1
-	for range 60 {
-		if mid := (lo + hi) / 2; d.warming(mid) > 0 {
-			lo = mid
-		} else {
-			hi = mid
+	T := d.air + 1
+	for range 30 {
+		change := d.warming(T) / d.slope(T)
+		T -= change
+		if math.Abs(change) < 1e-9 {
+			break
 		}
 	}
-	return hi
+	return T
 }
 
 // run steps by Runge and Kutta's fourth-order rule until the film is dry or all but steady, and ends in one step. It
@@ -109,43 +116,52 @@ func (d *drying) run() (t, T float64) {
 	// The slowest the film answers to a change is at its steady temperature, the fastest at its warmest.
 	answer := 1 / max(-d.slope(steady), -d.slope(max(T, d.air)))
 	settle := -1 / d.slope(steady)
+	// Half of the fastest answer keeps the time within 0.02 % of what steps a tenth as long give.
+	step, least := 0.5*answer, d.flux(steady)
+	now := d.at(T)
 	for range 2000 {
-		if math.Abs(T-steady) < 0.02 && left > 8*settle*d.flux(steady) {
-			early := (d.flux(T) - d.flux(steady)) * settle // what it loses more while it settles
-			return t + (left-early)/d.flux(steady), steady
+		if math.Abs(now.T-steady) < 0.02 && left > 8*settle*least {
+			early := (now.flux - least) * settle // what it loses more while it settles
+			return t + (left-early)/least, steady
 		}
-		step := 0.3 * answer
-		next, lost := d.step(T, step)
+		next, lost := d.step(now, step)
 		if lost >= left {
-			part := d.last(T, left, step, lost)
-			end, _ := d.step(T, part)
-			return t + part, end
+			return d.last(now, t, left, step, lost)
 		}
-		T, t, left = next, t+step, left-lost
+		now, t, left = next, t+step, left-lost
 	}
-	return math.Inf(1), T
+	return math.Inf(1), now.T
+}
+
+// A moment is the film at one temperature, with what leaves it then and dT/dt.
+type moment struct{ T, flux, warming float64 }
+
+func (d *drying) at(T float64) moment {
+	flux, warming := d.rates(T)
+	return moment{T, flux, warming}
 }
 
 // slope is how dT/dt falls with T.
 func (d *drying) slope(T float64) float64 { return (d.warming(T+0.01) - d.warming(T-0.01)) / 0.02 }
 
-// step goes dt seconds on from temperature T: the new temperature, and the mass lost.
-func (d *drying) step(T, dt float64) (next, lost float64) {
-	k1 := d.warming(T)
-	k2 := d.warming(T + dt/2*k1)
-	k3 := d.warming(T + dt/2*k2)
-	k4 := d.warming(T + dt*k3)
-	next = T + dt/6*(k1+2*k2+2*k3+k4)
-	middle := (T+next)/2 + dt/8*(k1-d.warming(next)) // Hermite, from both ends
-	return next, dt / 6 * (d.flux(T) + 4*d.flux(middle) + d.flux(next))
+// step goes dt seconds on: the film then, and the mass lost.
+func (d *drying) step(now moment, dt float64) (next moment, lost float64) {
+	k1 := now.warming
+	k2 := d.warming(now.T + dt/2*k1)
+	k3 := d.warming(now.T + dt/2*k2)
+	k4 := d.warming(now.T + dt*k3)
+	next = d.at(now.T + dt/6*(k1+2*k2+2*k3+k4))
+	middle := (now.T+next.T)/2 + dt/8*(k1-next.warming) // Hermite, from both ends
+	return next, dt / 6 * (now.flux + 4*d.flux(middle) + next.flux)
 }
 
-// last is the part of a step in which the rest of the liquid goes.
-func (d *drying) last(T, left, step, lost float64) float64 {
+// last is the part of a step in which the rest of the liquid goes: when that is, and how warm the film is then.
+func (d *drying) last(now moment, t, left, step, lost float64) (end, T float64) {
 	part := step * left / lost
-	for range 3 {
-		next, gone := d.step(T, part)
-		part += (left - gone) / d.flux(next)
+	for range 2 {
+		next, gone := d.step(now, part)
+		part += (left - gone) / next.flux
 	}
-	return part
+	next, _ := d.step(now, part)
+	return t + part, next.T
 }

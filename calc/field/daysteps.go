@@ -112,6 +112,11 @@ var (
 		Check: CheckClock,
 		When:  &calc.When{Key: "day_change", In: []string{"done"}},
 	}
+	Counted = calc.Input{
+		Key: "counted", Label: "Done or under way", Words: "1-5-1 2-5-1", Optional: true, Most: 20_000,
+		Help: "As the plan names them, at its times; blank for none but what is ticked off",
+		When: &calc.When{Key: "day_change", In: []string{"now"}},
+	}
 	Added = calc.Input{
 		Key: "added", Label: "Rows to add", Words: "job.1.job_name=Mudguards&coat.1.of_job=Mudguards&coat.1.product=Ivory&coat.1.coats=1&coat.1.spray_time=6&coat.1.flash=10", Most: 400_000,
 		Help: "Products, jobs and coats, as a link holds them",

@@ -89,23 +89,30 @@ func TestToMixAgainstSimulation(t *testing.T) {
 		{50, 200, 20, 20, 90},
 	} {
 		amount, leftover := toMix(c.demand, c.losses, c.film, c.transfer, c.confidence)
-		simulated, left := simulate(c.demand, c.losses, c.film, c.transfer, c.confidence, amount)
+		simulated, left := simulate(400_000, c.demand, c.losses, c.film, c.transfer, c.confidence, amount)
 		assert.InEpsilon(t, simulated, amount, 0.0035, "%+v", c)
 		assert.InDelta(t, left, leftover, 0.0035*amount, "%+v", c)
 	}
 }
 
 // simulate gives the amount that is enough with this confidence, and what is left over on average of amount.
-func simulate(demand, losses, filmSpread, transferSpread, confidence, amount float64) (enough, left float64) {
+func simulate(draws int, demand, losses, filmSpread, transferSpread, confidence, amount float64) (enough, left float64) {
 	r := rand.New(rand.NewPCG(3, 1))
 	draw := func(u float64) float64 { return math.Exp(math.Sqrt(math.Log(1+u*u)) * r.NormFloat64()) }
-	needs := make([]float64, 400_000)
+	needs := make([]float64, draws)
 	for i := range needs {
 		needs[i] = demand*draw(filmSpread/100)/draw(transferSpread/100) + losses*draw(0.25)
 		left += max(0, amount-needs[i]) / float64(len(needs))
 	}
 	slices.Sort(needs)
 	return needs[int(confidence/100*float64(len(needs)))], left
+}
+
+// The simulation that the formula spares the page.
+func BenchmarkSimulation(b *testing.B) {
+	for b.Loop() {
+		simulate(100_000, 671.33, 60, 13.17, 10, 95, 700)
+	}
 }
 
 func TestPaintNeededGrowsWithParts(t *testing.T) {

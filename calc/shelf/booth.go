@@ -62,6 +62,9 @@ var (
 )
 
 func keptBooth(w *calc.Working) {
+	if !seen(w.Entry, field.Booth) {
+		return
+	}
 	blanks(w, boothInputs(), boothWorks)
 	b, h, v, q := w.Given(field.FaceWidth), w.Given(field.FaceHeight), w.Given(field.FaceSpeed), w.Given(field.FanFlow)
 	if !q.Given() && b.Given() && h.Given() && v.Given() {

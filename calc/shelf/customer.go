@@ -49,11 +49,13 @@ var (
 )
 
 func customerSheets(w *calc.Working) {
-	for _, in := range []calc.Input{field.Sender, field.ShopNote} {
-		if !plain(w.Words(in)) {
-			w.Reject(in, calc.Unclear, "has signs in it that cannot be seen", "Type it anew instead of pasting it")
-			return
-		}
+	rows := w.Rows(sheetTable)
+	sound := seen(w.Entry, field.Sender, field.ShopNote)
+	for _, row := range rows {
+		sound = seen(row, field.Product, field.SheetDated) && sound
+	}
+	if !sound {
+		return
 	}
 	w.Tell(saidFrom, verbatim(w.Words(field.Sender)))
 	if note := w.Words(field.ShopNote); note != "" {
@@ -64,8 +66,7 @@ func customerSheets(w *calc.Working) {
 			w.Tell(saidOpens, calc.Say(ch.Label))
 		}
 	}
-	rows := w.Rows(sheetTable)
-	seen := ""
+	names := "\n"
 	for _, row := range rows {
 		name := row.Words(field.Product)
 		edition := calc.Say("Not given")
@@ -79,11 +80,11 @@ func customerSheets(w *calc.Working) {
 		} else {
 			row.Describe(verbatim(name))
 		}
-		key := "\n" + strings.ToLower(strings.TrimSpace(name)) + "\n"
-		if strings.Contains(seen, key) {
+		key := spoken(name) + "\n"
+		if strings.Contains(names, "\n"+key) {
 			w.Judge(calc.Stop, calc.Say("“{product}” stands in it twice", calc.Words(name, "product")), calc.Say("Call the two apart, or take one out: the customer keeps them by name"))
 		}
-		seen += key
+		names += key
 	}
 	w.Judge(calc.Wait, calc.Say("A link is no proof of who sent it; data sheets in it: {n}", calc.Words(strconv.Itoa(len(rows)), "n")),
 		calc.Say("Hold each one against the printed sheet before you mix"))
@@ -91,14 +92,3 @@ func customerSheets(w *calc.Working) {
 
 // verbatim is what a person typed, as it is.
 func verbatim(words string) calc.Text { return calc.Say("{words}", calc.Words(words, "words")) }
-
-// plain reports whether a text has no signs that cannot be seen, among them those that turn the direction of what follows:
-// with them a text can look like another.
-func plain(words string) bool {
-	for _, r := range words {
-		if r < ' ' || r >= 0x7f && r <= 0x9f || r >= 0x200b && r <= 0x200f || r >= 0x2028 && r <= 0x202e || r >= 0x2060 && r <= 0x206f || r == 0xfeff || r == 0xfffd {
-			return false
-		}
-	}
-	return true
-}

@@ -72,6 +72,9 @@ var (
 )
 
 func keptGun(w *calc.Working) {
+	if !seen(w.Entry, field.GunName) {
+		return
+	}
 	p, most := w.Given(field.Pressure), w.Given(field.PressureMost)
 	if p.Given() && most.Given() && p.V > most.V {
 		w.Reject(field.Pressure, calc.Impossible, "is above the gun's rated highest pressure, {most}", "Never run a gun above its rating; check both", most.As("most"))

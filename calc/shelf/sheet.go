@@ -82,7 +82,7 @@ func worksFor(w *calc.Working, parts int) []work {
 }
 
 func dataSheet(w *calc.Working) {
-	if !sheetIsSound(w) {
+	if !seen(w.Entry, field.Product, field.SheetDated) || !sheetIsSound(w) {
 		return
 	}
 	s := sheet{Working: w}

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"spraywright/calc"
+	"spraywright/calc/check"
 	"spraywright/calc/job"
 	"spraywright/calc/settings"
 )
@@ -72,4 +73,35 @@ func TestTheShopsUnitsAreThoseOfForms(t *testing.T) {
 		}
 	}
 	assert.Fail(t, "the shop names no units")
+}
+
+// A name with signs in it that nobody sees looks like another.
+func TestNamesHoldNothingUnseen(t *testing.T) {
+	for key, c := range map[string]*calc.Calculator{"product": DataSheet(), "sheet_dated": DataSheet(), "gun_name": Gun(), "booth_name": Booth(), "shop": Shop(), "sheet.1.product": CustomerSheets(), "sender": CustomerSheets()} {
+		form := calc.Form{}
+		check.Complete(c, form)
+		for _, sign := range []string{"\u200b", "\u202e", "\u00ad", "\u2066", "\ufeff", "\u3164", "\U000e0041", "\x07", "\ufe0f"} {
+			form[key] = "Cl" + sign + "ear"
+			problems := c.Run(form).Problems
+			if assert.Len(t, problems, 1, "%s %q", key, sign) {
+				assert.Equal(t, key, problems[0].Field)
+				assert.Contains(t, problems[0].Message, "has signs in it that cannot be seen")
+			}
+		}
+		for _, fine := range []string{"Größe 3/4", "Señal", "透明", "Лак", "क्षेत्र", "A\u00a0B", "😀"} {
+			form[key] = fine
+			assert.Empty(t, c.Run(form).Problems, fine)
+		}
+	}
+}
+
+func TestNamesAreTheSameHoweverTheyAreSpaced(t *testing.T) {
+	form := calc.ParseForm("sender=Us&sheet.1.product=Clear%20coat&sheet.2.product=clear%20%C2%A0%20Coat&sheet.3.product=Clear&sheet.4.product=coat")
+	stops := 0
+	for _, r := range CustomerSheets().Run(form).Verdict {
+		if r.Level == calc.Stop {
+			stops++
+		}
+	}
+	assert.Equal(t, 1, stops)
 }

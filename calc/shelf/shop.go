@@ -70,6 +70,9 @@ var (
 )
 
 func keptShop(w *calc.Working) {
+	if !seen(w.Entry, field.Shop, field.Painter) {
+		return
+	}
 	blanks(w, shopInputs(), shopWorks)
 	if d := w.Given(field.ScaleStep); d.Given() {
 		w.Result(leastWeighed, w.Step("Lightest part of which one step is 1 %", "m = 100 * d", unit.Gram, source.Definition, 100*d.V, d))

@@ -17,8 +17,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// courseSet is a set of two tasks with numbers that do not change: 60 µm in 2 coats at 40 % are 75 µm wet, and 3 parts of
-// 4:1 in 500 mL.
+// courseSet is a set of two tasks with numbers that do not change: 60 µm in 2 coats at 40 % are 75 µm wet, and
+// 50 µm in one at 50 % are 100 µm.
 const courseSet = "title=Films+%3C%26+%22layers%22%3E&seed=1&q.1.of=wet-film&q.1.dry_film=60&q.1.coats=2&q.1.volume_solids=40&q.1.solids_for=mix&q.2.of=wet-film&q.2.dry_film=50&q.2.coats=1&q.2.volume_solids=50&q.2.solids_for=mix"
 
 // packageOf has the trainer's page put a package together, twice, and gives its bytes.
@@ -31,6 +31,18 @@ func packageOf(p *tab, kind, set string) []byte {
 	p.has("#course-says", "Saved as exercises-")
 	assert.True(p.t, bytes.Equal(data, packageBytes(p, kind)), "another package of the same set")
 	return data
+}
+
+// packages are those put together so far, by kind and set.
+var packages = map[string][]byte{}
+
+// packageFor is a package of a set, put together by the first test that asks for it.
+func packageFor(t *testing.T, kind, set string) []byte {
+	t.Helper()
+	if packages[kind+set] == nil {
+		packages[kind+set] = packageOf(trainer(t), kind, set)
+	}
+	return packages[kind+set]
 }
 
 // packageBytes presses the button for a kind of package on the trainer's page.
@@ -131,7 +143,7 @@ func (p *tab) wrong() [][]string {
 }
 
 func TestASCORMCourseGetsTheScore(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet+"&pass=60")))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({}, 2) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -168,7 +180,7 @@ func TestASCORMCourseGetsTheScore(t *testing.T) {
 }
 
 func TestASCORMCourseThatJudgesByItself(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `course.start({ mastery: "50" }) ?? true`)
 	p.answers("Task 1 of 2", "75 um")
@@ -192,7 +204,7 @@ func TestASCORMCourseThatJudgesByItself(t *testing.T) {
 }
 
 func TestWhatASCORMCourseRefusesIsSaid(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "scorm", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "scorm", courseSet)))
 	p := open(t, s, "scorm.html", desk)
 	evaluate[bool](p, `(course.deaf = "LMSInitialize", course.start(), true)`)
 	p.waitInside("The course refused LMSInitialize: General exception (error 101).")
@@ -201,6 +213,18 @@ func TestWhatASCORMCourseRefusesIsSaid(t *testing.T) {
 	evaluate[bool](p, `(course.deaf = "cmi.suspend_data", course.start(), true)`)
 	p.answers("Task 1 of 2", "75 um")
 	p.waitInside("The course refused cmi.suspend_data: General exception (error 101).")
+
+	// What it refuses at the end does not keep the learner, unless it is the end itself.
+	leave := `(d.getElementById("course-leave").click(), true)`
+	evaluate[bool](p, `(course.deaf = "LMSFinish", course.start(), true)`)
+	p.waitInside("The course keeps your answers and gets your result.")
+	inside[bool](p, leave)
+	p.waitInside("The course refused LMSFinish: General exception (error 101).")
+	evaluate[bool](p, `(course.deaf = "cmi.core.session_time", true)`)
+	inside[bool](p, leave)
+	p.waitInside("The course refused cmi.core.session_time: General exception (error 101). You can close this window.")
+	assert.Equal(t, "finished", evaluate[string](p, `course.state`))
+	assert.Equal(t, "suspend", p.scorm()["cmi.core.exit"])
 
 	p.visit("package/index.html")
 	p.waitFor("No course answers here, so that nothing is reported. Open the exercises from the course.")

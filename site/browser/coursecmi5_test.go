@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"net/url"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -16,7 +17,7 @@ func (p *tab) answer(task, text string) {
 }
 
 func TestACmi5CourseGetsTheStatements(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet+"&pass=60")))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet+"&pass=60")))
 	l := startLRS(t, map[string]any{"masteryScore": 0.6, "returnURL": "http://" + s.address + "/scorm.html"})
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of 404") // what the course keeps is asked for before there is any
@@ -54,7 +55,7 @@ func TestACmi5CourseGetsTheStatements(t *testing.T) {
 }
 
 func TestACmi5CourseThatDoesNotJudge(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet)))
 	l := startLRS(t, nil)
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.forgive("status of 404")
@@ -87,7 +88,7 @@ func TestACmi5CourseThatDoesNotJudge(t *testing.T) {
 
 // The page may ask the course it was started by, and nobody else.
 func TestACmi5PackageAsksItsCourseAlone(t *testing.T) {
-	s := servedFrom(t, unzipped(t, packageOf(trainer(t), "cmi5", courseSet)))
+	s := servedFrom(t, unzipped(t, packageFor(t, "cmi5", courseSet)))
 	l, other := startLRS(t, nil), startLRS(t, nil)
 	p := open(t, s, "package/index.html?"+l.query(), phone)
 	p.waitFor("The course keeps your answers and gets your result.")
@@ -102,7 +103,13 @@ func TestACmi5PackageAsksItsCourseAlone(t *testing.T) {
 
 	p.visit("package/index.html?used&" + l.query())
 	p.waitFor("This start of the exercises has been used. Open them from the course again.")
-	p.visit("package/index.html?endpoint=javascript:alert(1)&fetch=x&actor=%7B&registration=1&activityId=2")
-	p.waitFor("No course answers here, so that nothing is reported.")
+	agent := "&actor=" + url.QueryEscape(lrsActor) + "&registration=1&activityId=2"
+	for _, strange := range []string{
+		"endpoint=javascript:alert(1)&fetch=" + l.URL + agent, "endpoint=" + l.URL + "&fetch=data:,%7B%7D" + agent,
+		"endpoint=" + l.URL + "&fetch=" + l.URL + "&actor=%7B&registration=1&activityId=2", "endpoint=x&fetch=" + l.URL + agent,
+	} {
+		p.visit("package/index.html?" + strange)
+		p.waitFor("No course answers here, so that nothing is reported.")
+	}
 	p.waitFor("Work out: Wet film of one coat")
 }

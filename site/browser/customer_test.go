@@ -128,9 +128,12 @@ func TestAHostileHandoverIsOnlyText(t *testing.T) {
 	for _, c := range []struct{ link, says string }{
 		{"sender=<img src=x onerror=ran=1>&sheet.1.product=<script>ran=1</script>", "From: <img src=x onerror=ran=1>"},
 		{"sender=a%E2%80%AEmoc.elpmaxe&sheet.1.product=Clear", "has signs in it that cannot be seen"},
+		{"sender=Us&sheet.1.product=Cle%E2%80%8Bar", "Product has signs in it that cannot be seen"},
+		{"sender=Us&sheet.1.product=Clear&sheet.1.sheet_dated=2024%E2%80%AE5", "Edition of the sheet has signs in it that cannot be seen"},
 		{"sender=" + strings.Repeat("Trust+me+", 40) + "&sheet.1.product=Clear", "Who it is from is 359 characters long"},
 		{"sender=Us&sheet.1.product=Clear&sheet.1.dry_film=soon", "Dry film wanted must be a number"},
 		{"sender=Us&sheet.1.product=Clear&sheet.2.product=clear%20", "stands in it twice"},
+		{"sender=Us&shop_note=Hm&sheet.1.product=Clear&sheet.1.dry_film=soon", "From: Us Note: Hm"},
 		{"sender=Us&fields=9&sheet.1.product=Clear&fields=9", "This link is incomplete or damaged"},
 		{"sender=Us&sheet.1.product=Clear&__proto__=1&sheet.1.constructor=2&sheet.x.product=3", "This link is incomplete or damaged"},
 		{"sender=Us&opens=..%2Fshelf&sheet.1.product=Clear", "has no answer “../shelf”"},
@@ -143,6 +146,19 @@ func TestAHostileHandoverIsOnlyText(t *testing.T) {
 		assert.Empty(t, p.shelved())
 		p.fits()
 	}
+}
+
+// A sheet that has a problem is not kept from a link, not even where all are ticked at once.
+func TestASheetWithAProblemIsNotKept(t *testing.T) {
+	p := open(t, serve(t), "received.html#sender=Us&sheet.1.product=Clear&sheet.2.product=Cle%E2%80%8Bar&sheet.3.product=Base", phone)
+	p.pressIn("#received-tools", "Keep on this device")
+	p.waitIn(".import", "2 items are ticked.")
+	p.tap(".import .tick-all input")
+	p.tap(".import .tick-all input")
+	assert.Equal(t, []bool{false, true, false}, evaluate[[]bool](p, `[...document.querySelectorAll(".import .tick-one")].map((box) => box.disabled)`))
+	p.pressIn(".import", "Do what is ticked")
+	p.waitIn("#notices", "Added: 2. Changed: 0.")
+	assert.Equal(t, map[string]string{"Clear": "product=Clear", "Base": "product=Base"}, p.shelved())
 }
 
 func TestNothingInTheLinkSaysSo(t *testing.T) {
@@ -190,6 +206,8 @@ func TestSheetsInTheOneFile(t *testing.T) {
 	p.visit("customer-sheets.html#sender=Us&sheet.1.product=Clear")
 	p.waitIn("#handing", "Copy the link")
 	assert.Equal(t, "#page=received&", p.value2("#customer-link")[:15])
+	assert.NotContains(t, p.text("#handing")+evaluate[string](p, `[...document.querySelectorAll("#handing input, #handing textarea")].map((c) => c.value).join()`), "file:", "the path of somebody's disk")
+	assert.Zero(t, evaluate[int](p, `document.querySelectorAll("#handing textarea, #handing iframe").length`))
 	p.visit("put-on-page.html")
 	p.waitFor("This is the site in one file, which other pages cannot frame.")
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -68,6 +69,28 @@ func TestATrainerMakesAFrame(t *testing.T) {
 		assert.Empty(t, evaluate[[]string](h.tab, `forbidden.filter((f) => !f.startsWith("img-src"))`), lines)
 		pages.Close()
 	}
+}
+
+// The list of fields stays where somebody is in it, and what a link asks for that is not there is passed over.
+func TestTheMakerKeepsTheFocus(t *testing.T) {
+	p := open(t, serve(t), "put-on-page.html#frame.of=no-such&language=xx&frame.theme=purple&coats=2", phone)
+	p.waitIn("#notices", "There is no calculator “no-such”")
+	p.waitInFrame("the first stands in its place", `document.querySelector('main[data-calculator="job"]')`)
+	assert.Equal(t, []string{"en", ""}, evaluate[[]string](p, `["language", "frame.theme"].map((name) => document.getElementById("form").elements[name].value)`))
+	p.visit("about.html")
+	p.visit("put-on-page.html#frame.of=wet-film&coats=2")
+	p.waitUntil("the fields are listed", `document.querySelector('#maker-fields [data-key="coats"]') !== null`)
+	evaluate[bool](p, `(document.querySelector(".maker-fields").open = true, document.querySelector('#maker-fields [data-key="coats"]').focus(), true)`)
+	p.keys(kb.ArrowDown)
+	p.waitInFrame("it is locked", `document.querySelector('[name="coats"]')?.readOnly && document.querySelector("#needed:not([hidden])")`)
+	assert.Equal(t, "coats", evaluate[string](p, `document.activeElement.dataset.key ?? document.activeElement.tagName`))
+	// Nothing but the frame is heard.
+	p.waitUntil("it has its height", `document.querySelector("#maker-frame iframe").height !== "480"`)
+	height := evaluate[string](p, `document.querySelector("#maker-frame iframe").height`)
+	evaluate[bool](p, `(postMessage({ spraywright: 1, kind: "height", height: 9 }, "*"), postMessage({ spraywright: 1, kind: "answer", form: "coats=9" }, "*"), true)`)
+	evaluate[bool](p, `new Promise((done) => setTimeout(() => done(true), 100))`)
+	assert.Equal(t, height, evaluate[string](p, `document.querySelector("#maker-frame iframe").height`))
+	assert.NotContains(t, p.value2("#maker-script"), "coats=9")
 }
 
 func TestTakePicturesOfWhatIsHandedOn(t *testing.T) {

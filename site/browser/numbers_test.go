@@ -12,7 +12,7 @@ func TestEveryNumberCanBeTracedToItsPrint(t *testing.T) {
 	for _, l := range []look{phone, desk, phoneDark, deskDark} {
 		p := open(t, s, "wet-film.html", l)
 		p.tap(".grounds a")
-		p.waitUntil("the calculator's values are open", `document.querySelector("main.numbers") !== null && document.getElementById("of-wet-film")?.closest("details").open === true`)
+		p.waitUntil("the calculator's values are open", `document.querySelector("main.checked-numbers") !== null && document.getElementById("of-wet-film")?.closest("details").open === true`)
 		of := `details:has(#of-wet-film) `
 		p.has(of, "Wet film for a dry film", "9 rows, 4 from outside; the largest deviation uses", "Handy-calculation note of the coatings trade", "as another work quotes it: handy-calculation note",
 			"Filled in: Dry film wanted 125 µm; Coats 1; Volume solids 71 %", "176 µm", "176.06 µm", "+0.06 (0.03 %)", "± 0.5")

@@ -20,8 +20,10 @@ export class Cmi5 {
   #launch;
   #lrs;
   #data; // LMS.LaunchData
-  #own = { kept: "", completed: false, judged: "" };
+  #own = { kept: "", said: {} }; // said holds by its verb what is said once in a registration: { id, done }
+  #stored = ""; // the text that the course has kept
   #begun;
+  #end = uuid(); // of the statement "terminated", however often it is tried
   #over = false;
 
   /** Begins. Returns the text that the course has kept. */
@@ -33,8 +35,10 @@ export class Cmi5 {
     this.#data = await this.#lrs.launchData();
     await this.#lrs.preferences(); // it must be asked for; there is no sound here, and one language
     this.#own = { ...this.#own, ...(await this.#lrs.kept(ownState)) };
-    this.#begun = steady();
-    await this.#send("initialized");
+    this.#stored = this.#own.kept;
+    const begun = steady();
+    await this.#send("initialized", uuid());
+    this.#begun = begun;
     return this.#own.kept;
   }
 
@@ -47,43 +51,70 @@ export class Cmi5 {
 
   /** Keeps a text. */
   async keep(text) {
-    if (this.#over || !this.#counts || text === this.#own.kept) return;
+    if (this.#over || !this.#counts || text === this.#stored) return;
     this.#own.kept = text;
+    await this.#store();
+  }
+
+  // Nothing is written or said once the learner has left.
+  #still() {
+    if (this.#over) throw new Error(say("The exercises have been left already."));
+  }
+
+  async #store() {
+    this.#still();
+    const text = this.#own.kept;
     await this.#lrs.keep(ownState, this.#own);
+    this.#stored = text;
   }
 
   /** Reports that all tasks are answered, with the score. Each of these is said once in a registration. */
   async report({ right, tasks, scaled, mastery, passed }, complete) {
     if (this.#over || !this.#counts || !complete) return;
     const score = { scaled, raw: right, min: 0, max: tasks }, time = duration(steady() - this.#begun);
-    if (!this.#own.completed) {
-      // A score belongs to passed and failed; where nobody has to pass it goes in a statement that is not cmi5's own.
-      if (passed === undefined) await this.#send("scored", { score }, []);
-      await this.#send("completed", { completion: true, duration: time }, [ofCmi5, ofMoveOn]);
-      this.#own.completed = true;
-    }
-    if (passed !== undefined && !this.#own.judged) {
+    // A score belongs to passed and failed; where nobody has to pass it goes in a statement that is not cmi5's own.
+    if (passed === undefined) await this.#once("scored", { score }, []);
+    await this.#once("completed", { completion: true, duration: time }, [ofCmi5, ofMoveOn]);
+    if (passed !== undefined && !this.#done("passed") && !this.#done("failed")) {
       const verb = passed === "yes" ? "passed" : "failed";
-      await this.#send(verb, { score, success: passed === "yes", duration: time }, [ofCmi5, ofMoveOn], { [base + "extensions/masteryscore"]: mastery });
-      this.#own.judged = verb;
+      await this.#once(verb, { score, success: passed === "yes", duration: time }, [ofCmi5, ofMoveOn], { [base + "extensions/masteryscore"]: mastery });
     }
-    await this.#lrs.keep(ownState, this.#own);
+    await this.#store();
   }
 
-  /** Ends. The page may be going, so that the last statement is sent in a way that outlives it. */
+  #done(verb) { return this.#own.said[verb]?.done === true; }
+
+  // Its id is kept before it is sent, so that what was sent and not heard of is sent again as the same statement, in this
+  // session or another.
+  async #once(verb, ...rest) {
+    if (this.#done(verb)) return;
+    const said = (this.#own.said[verb] ??= { id: uuid() });
+    await this.#store();
+    await this.#send(verb, said.id, ...rest);
+    said.done = true;
+  }
+
+  /** Ends. The page may be going, so that the last statement is sent in a way that outlives it. Where the course refuses, it
+   * is not over. */
   async leave(going) {
     if (this.#over || this.#begun === undefined) return;
     this.#over = true;
-    await this.#send("terminated", { duration: duration(steady() - this.#begun) }, [ofCmi5], {}, true);
+    try {
+      await this.#send("terminated", this.#end, { duration: duration(steady() - this.#begun) }, [ofCmi5], {}, true);
+    } catch (error) {
+      this.#over = false;
+      throw error;
+    }
     const back = this.#data.returnURL;
     if (!going && /^https?:/i.test(back ?? "")) location.assign(back);
   }
 
-  #send(verb, result, categories = [ofCmi5], extensions = {}, last) {
+  async #send(verb, id, result, categories = [ofCmi5], extensions = {}, last) {
+    if (!last) this.#still();
     const context = structuredClone(this.#data.contextTemplate ?? {}), activities = context.contextActivities ?? {};
     const theirs = [activities.category ?? []].flat();
     return this.#lrs.statement({
-      id: uuid(),
+      id,
       actor: this.#launch.agent,
       verb: { id: "http://adlnet.gov/expapi/verbs/" + verb, display: { en: verb } },
       object: { objectType: "Activity", id: this.#launch.activityId },

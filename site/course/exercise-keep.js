@@ -8,6 +8,8 @@ export const begin = (from) => { record = from; };
 
 export const kept = () => record;
 
+export const keeps = () => true;
+
 export function keep(_, changed) {
   record = changed;
   document.dispatchEvent(new CustomEvent("kept", { detail: record }));

@@ -10,8 +10,9 @@ export function launched() {
   const given = Object.fromEntries(names.map((name) => [name, query.get(name)?.trim()]));
   try {
     if (names.some((name) => !given[name])) return undefined;
-    const agent = JSON.parse(given.actor);
-    return { ...given, agent, endpoint: new URL(given.endpoint.replace(/\/*$/, "/")).href, fetch: new URL(given.fetch).href };
+    const agent = JSON.parse(given.actor), endpoint = new URL(given.endpoint.replace(/\/*$/, "/")), fetch = new URL(given.fetch);
+    if ([endpoint, fetch].some(({ protocol }) => !/^https?:$/.test(protocol))) return undefined;
+    return { ...given, agent, endpoint: endpoint.href, fetch: fetch.href };
   } catch {
     return undefined;
   }
@@ -58,6 +59,7 @@ export function client({ endpoint, agent, registration, activityId }, auth) {
     preferences: () => send("cmi5LearnerPreferences", "agents/profile", { agent: who, profileId: "cmi5LearnerPreferences" }, { missing: [403, 404] }),
     kept: (id) => send(id, "activities/state", state(id), { missing: [404] }),
     keep: (id, body) => send(id, "activities/state", state(id), { method: "PUT", body }),
-    statement: (body, keepalive) => send(body.verb.display.en, "statements", { statementId: body.id }, { method: "PUT", body, keepalive }),
+    // 409: there is a statement with this id already.
+    statement: (body, keepalive) => send(body.verb.display.en, "statements", { statementId: body.id }, { method: "PUT", body, keepalive, missing: [409] }),
   };
 }

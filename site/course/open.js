@@ -25,7 +25,7 @@ function send(what, step, done) {
   if (!connected) return;
   last = last.then(step).then(() => {
     again.delete(what);
-    if (done && again.size === 0) line(done);
+    if (done && connected && again.size === 0) line(done);
   }, (error) => {
     again.set(what, () => send(what, step, done));
     line(error.message);
@@ -63,16 +63,19 @@ async function leave() {
     return;
   }
   try {
-    await course.leave(false);
-    line(say("Done. You can close this window."));
+    const refused = await course.leave(false);
+    connected = false;
+    line(refused ? say("{problem} You can close this window.", { problem: refused.message }) : say("Done. You can close this window."));
     document.querySelector("main").inert = true;
   } catch (error) {
     line(error.message);
+    button.disabled = false;
   }
 }
 
 // The page goes: what is not said now is never said.
 function going() {
+  connected = false;
   try {
     course.leave(true)?.catch?.(() => {});
   } catch {
@@ -93,4 +96,5 @@ document.addEventListener("kept", ({ detail }) => keep(detail));
 byId("course-leave").addEventListener("click", leave);
 byId("course-leave").hidden = !connected;
 addEventListener("pagehide", going);
+addEventListener("pageshow", ({ persisted }) => persisted && location.reload()); // it has taken leave of the course
 await open();

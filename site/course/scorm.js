@@ -76,14 +76,26 @@ export class Scorm {
     this.#do("LMSCommit", "");
   }
 
-  /** Ends; at once, because the page may be going. */
+  /** Ends; at once, because the page may be going. It returns what the course refused on the way, if anything; where it
+   * refuses the end itself, it is not over. */
   leave() {
-    if (this.#over || this.#begun === undefined) return;
-    this.#over = true;
-    this.#set("cmi.core.session_time", timespan(steady() - this.#begun));
-    this.#set("cmi.core.exit", final.includes(this.#status) ? "" : "suspend");
-    this.#do("LMSCommit", "");
+    if (this.#over || this.#begun === undefined) return undefined;
+    let refused;
+    const last = [
+      () => this.#set("cmi.core.session_time", timespan(steady() - this.#begun)),
+      () => this.#set("cmi.core.exit", final.includes(this.#status) ? "" : "suspend"),
+      () => this.#do("LMSCommit", ""),
+    ];
+    for (const step of last) {
+      try {
+        step();
+      } catch (error) {
+        refused ??= error;
+      }
+    }
     this.#do("LMSFinish", "");
+    this.#over = true;
+    return refused;
   }
 
   #state(status) {

@@ -28,6 +28,10 @@ export function dress(main, again) {
     if (covers(options.lock, keyOf(field))) lock(field);
     if (covers(options.hide, keyOf(field))) field.classList.add("withheld");
   }
+  // Rows come and go only where no column of theirs is locked: a new one could not be filled in.
+  for (const table of main.querySelectorAll("[data-table]")) {
+    table.classList.toggle("rows-locked", [...options.lock].some((key) => key.split(".")[0] === table.dataset.table));
+  }
   for (const place of main.querySelectorAll(".place")) {
     const fields = [...place.querySelectorAll(".fields > [data-field]")];
     if (fields.length > 0 && fields.every((f) => f.matches(".withheld"))) place.classList.add("withheld");

@@ -1,6 +1,7 @@
 // The card: verdict, figures, lists, pictures and cautions, in the places that the build has laid out.
 import { byId, copy, el, fill, slot } from "./dom.js";
 import { list } from "./lists.js";
+import { notify } from "./notices.js";
 import { picture } from "./picture.js";
 import { timerButton } from "./timer-button.js";
 import { levelWord, say } from "./words.js";
@@ -11,6 +12,7 @@ const longWords = 14; // characters; longer words are a sentence rather than a f
 export class Card {
   #root = byId("card");
   #report;
+  #whole; // asks for it with its working, where that was left out
   #spoken;
   #drawn = new Map(); // what each list and picture was drawn from
 
@@ -20,8 +22,9 @@ export class Card {
     }, true);
   }
 
-  show(report) {
+  show(report, whole = async () => report) {
     this.#report = report;
+    this.#whole = whole;
     this.#verdict(report.verdict);
     const figures = new Map(report.figures.map((f) => [f.key, f]));
     const lists = new Map(report.lists.map((l) => [l.key, l]));
@@ -51,7 +54,6 @@ export class Card {
     this.#once("verdict", byId("verdict"), rulings, () => rulings.map((r) => {
       const item = copy("part-ruling");
       item.classList.add(r.level);
-      item.rulingSteps = r.steps;
       if (r.steps.length === 0) item.querySelector("details").remove();
       return fill(item, { word: levelWord(r.level), why: r.why, do: r.do });
     }));
@@ -81,7 +83,7 @@ export class Card {
   }
 
   #list(holder, l) {
-    this.#once(l.key, holder, l, () => [list(l, holder.dataset.look, (numbers) => steps(this.#report, numbers))]);
+    this.#once(l.key, holder, l, () => [list(l, holder.dataset.look, (place, row, column) => this.#put(place, (report) => report.lists.find(({ key }) => key === l.key)?.rows[row]?.[column]))]);
   }
 
   #clear(holder) {
@@ -105,9 +107,18 @@ export class Card {
   }
 
   #work(details) {
-    const key = details.closest("[data-out]")?.dataset.out;
-    const numbers = key ? this.#report.figures.find((f) => f.key === key).steps : details.closest(".ruling").rulingSteps;
-    slot(details, "steps").replaceChildren(...steps(this.#report, numbers));
+    const key = details.closest("[data-out]")?.dataset.out, n = [...byId("verdict").children].indexOf(details.closest(".ruling"));
+    this.#put(slot(details, "steps"), (report) => (key ? report.figures.find((f) => f.key === key) : report.verdict[n]));
+  }
+
+  // Puts the working of what pick finds in the answer into its place. What is asked for later comes a moment later.
+  async #put(place, pick) {
+    let report = this.#report;
+    if (report.steps.length === 0) {
+      report = await this.#whole().catch((error) => notify(error.message));
+      if (!report || !place.isConnected) return;
+    }
+    place.replaceChildren(...steps(report, pick(report)?.steps ?? []));
   }
 
   // Draws again only what has changed, and gives the focus back.

@@ -6,6 +6,7 @@ import { store } from "./state.js";
 import { mindTongues } from "./tongue.js";
 import { mindTimers } from "./timer-everywhere.js";
 
+if (self !== top) await import("./framed.js"); // and that is all
 const root = document.documentElement;
 if (root.dataset.build !== build) throw new Error(`the page is not of v_${build}`); // theme.js tells the person
 mindTongues();

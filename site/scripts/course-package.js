@@ -6,6 +6,7 @@ import { cmi5Manifest, escaped, scormManifest } from "./course-manifest.js";
 import { learnersPage, packs, script, style, worker } from "./course-parts.js";
 import { zip } from "./course-zip.js";
 import { readSet } from "./exercise-core.js";
+import { whyNot } from "./loading.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { write } from "./state.js";
@@ -70,6 +71,6 @@ export async function savePackage(kind, link, coreOf, says) {
     says.replaceChildren(say("Saved as {name}.", { name }));
   } catch (error) {
     says.replaceChildren();
-    notify(error.message);
+    notify(whyNot(error));
   }
 }

@@ -1,11 +1,13 @@
 // What a course package is put together from: files of this site, which the device keeps. The build of the site in one file
 // puts another module with the same exports in its place.
 
+import { say } from "./words.js";
+
 const own = (name) => new URL("../" + name, import.meta.url);
 
 async function file(name) {
   const answer = await fetch(own(name));
-  if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
+  if (!answer.ok) throw new Error(say("{name} could not be loaded ({status}).", { name, status: answer.status }));
   return answer;
 }
 

@@ -3,6 +3,7 @@
 import { shareable } from "./address.js";
 import { byId, copy, el, fill } from "./dom.js";
 import { formFor, sheetsOf, targetOf } from "./handed.js";
+import { whyNot } from "./loading.js";
 import { notify } from "./notices.js";
 import { linkTo } from "./share.js";
 import { linkTag, frameAddress, scriptTag } from "./snippet.js";
@@ -20,7 +21,7 @@ export class Handing {
   constructor(main) {
     byId("handing").hidden = false;
     byId("handing").addEventListener("click", ({ target }) => this.#act(target.closest("[data-hand]")?.dataset.hand));
-    byId("customer-preview").addEventListener("toggle", () => this.#preview());
+    byId("customer-preview")?.addEventListener("toggle", () => this.#preview());
     byId("customer-link").addEventListener("focus", ({ target }) => target.select());
     main.querySelector("#paper-tools").hidden = true;
   }
@@ -43,27 +44,27 @@ export class Handing {
     byId("handing-link").hidden = !whole;
     byId("handing-needs").hidden = whole;
     if (!whole) return;
-    const link = this.#link, sender = form.get("sender");
+    const link = this.#link;
     byId("customer-link").value = byId("customer-sees").href = link;
-    byId("customer-tag").value = linkTag(link, say("Data sheets from {sender}", { sender }));
-    byId("customer-script").value = scriptTag({ show: this.#show, language, title: say("Data sheets from {sender}", { sender }) });
+    if (byId("customer-tag")) this.#write(link, say("Data sheets from {sender}", { sender: form.get("sender") }));
     if (this.#code?.link !== link) {
       byId("customer-code").replaceChildren();
       byId("customer-verdict").replaceChildren();
     }
+  }
+
+  // For another web page, which the site in one file has nothing for.
+  #write(link, title) {
+    byId("customer-tag").value = linkTag(link, title);
+    byId("customer-script").value = scriptTag({ show: this.#show, language, title });
     this.#preview();
   }
 
   // The frame is made anew, because what it shows is all in its address.
   #preview() {
-    const details = byId("customer-preview"), place = byId("customer-frame");
-    if (document.documentElement.classList.contains("in-one-file")) details.hidden = true;
-    else if (!details.open) place.replaceChildren();
-    else {
-      const address = frameAddress(this.#show, language);
-      if (place.firstChild?.src === address) return;
-      place.replaceChildren(el("iframe", { src: address, title: say("The calculator, as it opens"), width: "100%", height: "600" }));
-    }
+    const place = byId("customer-frame"), address = frameAddress(this.#show, language);
+    if (!byId("customer-preview").open) place.replaceChildren();
+    else if (place.firstChild?.src !== address) place.replaceChildren(el("iframe", { src: address, title: say("The calculator, as it opens"), width: "100%", height: "600" }));
   }
 
   async #act(what) {
@@ -74,7 +75,7 @@ export class Handing {
       if (what === "short") await this.#hand((await this.#drawn()).short ?? this.#link, byId("customer-link"));
       if (what === "card") this.#card(await this.#drawn());
     } catch (error) {
-      notify(error.message);
+      notify(whyNot(error));
     }
   }
 

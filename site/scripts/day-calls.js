@@ -1,7 +1,7 @@
 // The call sheet of the day: a touch opens a step or ticks it off as done, and a line stands at the present time.
 import { el } from "./dom.js";
 import { readTime, writeTime } from "./clock.js";
-import { stepsOf } from "./day-steps.js";
+import { inPlan, stepsOf } from "./day-steps.js";
 import { byKind } from "./timer-words.js";
 import { say } from "./words.js";
 
@@ -59,7 +59,8 @@ export class Calls {
     const list = this.#holder.querySelector(".clock-lines");
     list?.querySelector(".clock-now")?.remove();
     if (this.#now === undefined || !list) return;
-    const next = [...list.querySelectorAll(".clock-line")].find((line) => readTime(line.querySelector(".clock-time .cell").textContent) > this.#now);
+    const now = inPlan(this.#now, stepsOf(this.#report, "by_place"));
+    const next = [...list.querySelectorAll(".clock-line")].find((line) => readTime(line.querySelector(".clock-time .cell").textContent) > now);
     const mark = el("li", { class: "clock-now" }, say("Now {time}", { time: writeTime(this.#now) }));
     if (next) next.before(mark);
     else list.append(mark);

@@ -28,10 +28,11 @@ export class Changes {
   /** Makes a change and fills the form in. Returns what is wrong with it, in words, or nothing. */
   async make(change) {
     if (!this.#search.core) return "";
-    const looked = this.#search.looking;
-    await this.#search.stop(); // so that the change is made to the plan that is shown
+    const before = this.#search.form, looked = this.#search.looking;
+    this.#search.keep(true);
     try {
-      const before = this.#search.form, after = await changed(this.#search.core, before, change);
+      await this.#search.stop(); // so that it is answered at once
+      const after = await changed(this.#search.core, before, change);
       if (after.wrong) {
         if (looked) this.#search.further();
         return after.wrong;
@@ -39,6 +40,8 @@ export class Changes {
       this.#fill(parse(before), parse(after.form), after.changed);
     } catch (error) {
       notify(error.message);
+    } finally {
+      this.#search.keep(false);
     }
     return "";
   }
@@ -50,14 +53,14 @@ export class Changes {
   }
 
   hold(of, where) {
-    const along = where.along === undefined ? {} : { along: String(Math.round(where.along)) };
+    const along = where.along === undefined ? {} : { along: String(Math.round(10 * where.along) / 10) };
     return this.tell({ day_change: "hold", step_of: of, ...along });
   }
 
   /** Takes over what another tab has put into the day that is kept. */
   follow() {
     addEventListener("storage", ({ key }) => {
-      if (key === `spraywright:${told}`) this.#fill(parse(this.#search.form), parse(store.get(kept)), say("Another page has changed this day"));
+      if (key === `spraywright:${told}`) this.#fill(parse(this.#search.form), parse(store.get(kept)), say("Another page has changed this day."));
     });
   }
 
@@ -65,6 +68,6 @@ export class Changes {
     // Only what differs: what has been typed meanwhile stays.
     const keys = [...before.keys(), ...after.keys()].filter((key) => before.get(key) !== after.get(key));
     const values = new Map(keys.map((key) => [key, after.get(key) ?? ""]));
-    this.#main.dispatchEvent(new CustomEvent("fill", { detail: { values, says: `${says}.`, own: true } }));
+    this.#main.dispatchEvent(new CustomEvent("fill", { detail: { values, says, own: true } }));
   }
 }

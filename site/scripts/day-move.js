@@ -82,9 +82,9 @@ export class Mover {
   }
 
   #drop() {
-    const { step, by } = this.#held;
+    const { step } = this.#held, at = this.#scale.place(this.#minutes(this.#held)); // of the time that was said
     this.#held = undefined;
-    this.#act.drop(step.of, step.shape.y + by).finally(() => {
+    this.#act.drop(step.of, at).finally(() => {
       this.#clear(); // the bar goes back where the change was refused
       this.#act.moving(false);
     });

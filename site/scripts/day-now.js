@@ -1,6 +1,6 @@
-// The present time in the plan, and planning again from it. A form has no date, so whether the day is today is for the
+// The present time in the plan. A form has no date, so whether the day is today is for the
 // person to say: the line can be switched off.
-import { minuteOfDay, writeTime } from "./clock.js";
+import { minuteOfDay } from "./clock.js";
 import { byId } from "./dom.js";
 import { store } from "./state.js";
 
@@ -10,13 +10,12 @@ export class Nows {
   #switch = byId("day-present");
   #shown;
 
-  constructor(main, changes, places) {
+  constructor(places) {
     this.#switch.checked = store.get("day-present") !== "off";
     this.#switch.addEventListener("change", () => {
       store.set("day-present", this.#switch.checked ? "" : "off");
       this.#tell(places);
     });
-    byId("day-again").addEventListener("click", () => changes.tell({ day_change: "now", to_time: writeTime(minuteOfDay()) }));
     setInterval(() => this.#tell(places), every);
     for (const [event, where] of [["visibilitychange", document], ["focus", window]]) where.addEventListener(event, () => this.#tell(places));
     this.#tell(places);

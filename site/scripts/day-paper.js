@@ -44,6 +44,6 @@ const pictures = (report, key) => report.pictures.filter((p) => p.key === key).m
 function drawn(p) {
   const figure = picture(p);
   figure.classList.add("day-picture", p.key);
-  for (const t of figure.querySelectorAll(".ink-spray + text, .ink-spray + circle + text")) t.classList.add("on-spray");
+  for (const t of figure.querySelectorAll(".ink-spray:not(.done) + text, .ink-spray:not(.done) + circle + text")) t.classList.add("on-spray");
   return figure;
 }

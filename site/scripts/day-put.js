@@ -10,13 +10,16 @@ let core;
 
 /** Adds rows, as text of a form, to the day. */
 export async function putIntoDay(rows) {
-  const before = store.get(kept);
   try {
     core ??= new Core("day.wasm");
-    const after = await changed(core, before, { day_change: "add", added: rows });
-    if (after.wrong) return notify(after.wrong);
+    let before, after;
+    do { // until no other page has changed the day meanwhile
+      before = store.get(kept);
+      after = await changed(core, before, { day_change: "add", added: rows });
+      if (after.wrong) return notify(after.wrong);
+    } while (store.get(kept) !== before);
     if (!keep(after.form)) return notify(say("This browser keeps nothing, so that the day cannot take this job. Open the day and type it there."));
-    notify(`${after.changed}.`, { [say("See the day")]: () => go("day.html"), [say("Undo")]: () => undo(before, after.form), [say("Close")]: undefined });
+    notify(after.changed, { [say("See the day")]: () => go("day.html"), [say("Undo")]: () => undo(before, after.form), [say("Close")]: undefined });
   } catch (error) {
     notify(error.message);
   }

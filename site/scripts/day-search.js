@@ -28,7 +28,9 @@ export class Search {
   #halt = false;
   #run = 0; // counts searches: an answer to an older one is left alone
   #step = least;
-  #shown; // what the plan said when it was last shown
+  #shown; // what the plan said when it was last handed to the page
+  #onPage; // the report that the page shows
+  #hands = 0; // how many things hold the plan that is shown: a bar being moved, a sheet, a change being made
   #latest; // what the last one says, shown or not
   #touched = -Infinity; // when the page was last touched
   #found; // the steps after which it said so first: no more are needed to make it again
@@ -42,9 +44,10 @@ export class Search {
     document.addEventListener("visibilitychange", () => !document.hidden && this.#state === "hidden" && this.#begin());
   }
 
-  /** The form of the plan that is shown, with the steps tried, as text. */
+  /** The form of the plan that is shown, with the steps tried for it, as text: a change is made to that plan, not to a
+   * better one that has been found since. */
   get form() {
-    return write(new Map(this.#form).set("tried", String(this.tried)));
+    return write(parse(this.#question ?? "").set("tried", String(figure(this.#onPage, "tried_now")?.value ?? 0)));
   }
 
   /** What that form says for a key. */
@@ -52,8 +55,15 @@ export class Search {
     return this.#form.get(key) ?? "";
   }
 
+  /** The report that is shown. */
   get report() {
-    return this.#report;
+    return this.#onPage;
+  }
+
+  /** Keeps the plan that is shown, while something is done with it, or lets better ones come again. */
+  keep(is) {
+    this.#hands += is ? 1 : -1;
+    if (this.#hands === 0 && this.#state !== "none" && this.#state !== "waits") this.#hand();
   }
 
   get core() {
@@ -83,6 +93,7 @@ export class Search {
   #answered({ question, form, report, core }) {
     this.#core = core;
     this.#form = form;
+    this.#onPage = report;
     const asked = form.get("tried");
     if (question === this.#question && asked === this.#asked) {
       // The page has shown again what it had; a better plan may have come when it was not listening.
@@ -183,7 +194,7 @@ export class Search {
 
   // Gives the page the plan, and its form the steps that it took. A form that asks for a number of steps keeps it.
   #hand() {
-    if (this.tried === 0) return;
+    if (this.tried === 0 || this.#hands > 0) return;
     this.#shown = plan(this.#report);
     this.#asked = String(this.#goal === Infinity ? this.#found : this.#goal);
     this.#main.dispatchEvent(new CustomEvent("better", { detail: { question: this.#question, text: this.#asked, report: this.#report } }));

@@ -41,7 +41,10 @@ export class Sheet {
       event.preventDefault();
       doing[event.target.dataset.enter]();
     });
-    this.#root.addEventListener("close", () => this.#back());
+    this.#root.addEventListener("close", () => {
+      this.#search.keep(false);
+      this.#back();
+    });
   }
 
   /** Opens the sheet of a step. says is what was touched, where that is not the step itself. */
@@ -62,6 +65,7 @@ export class Sheet {
     this.#root.querySelector("details").open = false;
     this.#painters(s);
     byId("day-timers").replaceChildren(...s.timers.map(({ f, place }) => byKind(timerButton(f, place), f.timer)));
+    this.#search.keep(true);
     this.#root.showModal();
   }
 

@@ -22,6 +22,14 @@ export function stepsOf(report, key) {
   });
 }
 
+const aDay = 24 * 60, early = 6 * 60; // minutes; the second is the core's, too
+
+/** A time of day in minutes, as a plan counts it: past midnight it is the next day's, where the plan goes on so long. */
+export function inPlan(minutes, steps) {
+  const first = Math.min(...steps.map((s) => s.start)), last = Math.max(...steps.map((s) => s.end));
+  return minutes < first - early && minutes + aDay <= last + early ? minutes + aDay : minutes;
+}
+
 /** The step that a reference names, with what the call sheet says of it: note, latest, who, and timers with their places. */
 export function stepNamed(report, of) {
   const step = stepsOf(report, "by_place").find((s) => s.of === of && s.main) ?? stepsOf(report, "by_job").find((s) => s.of === of && s.main);

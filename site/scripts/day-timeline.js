@@ -2,7 +2,7 @@
 // the phone. A bar opens what can be done with its step, and in the first of them it can be moved.
 import { byId, el } from "./dom.js";
 import { Mover } from "./day-move.js";
-import { scaleOf, stepsOf } from "./day-steps.js";
+import { inPlan, scaleOf, stepsOf } from "./day-steps.js";
 import { picture } from "./picture.js";
 import { store } from "./state.js";
 import { say } from "./words.js";
@@ -12,7 +12,7 @@ const near = 24; // CSS pixels from a bar that still touch it: a glove is wide, 
 
 export class Timelines {
   #root = byId("day-timeline");
-  #act; // { open(of, says), drop(of, along) }
+  #act; // { open(of, says), drop(of, along), keep(is) }
   #frames = new Map(); // by key: { frame, drawn, svg, steps }
   #report;
   #moving = false;
@@ -82,7 +82,7 @@ export class Timelines {
     drawn.classList.add("day-picture");
     for (const text of f.svg.querySelectorAll("text")) {
       text.setAttribute("aria-hidden", "true");
-      if (text.matches(".ink-spray + text, .ink-spray + circle + text")) text.classList.add("on-spray");
+      if (text.matches(".ink-spray:not(.done) + text, .ink-spray:not(.done) + circle + text")) text.classList.add("on-spray");
     }
     if (p.width <= mostFitting) drawn.classList.add("fitting");
     const along = key === "by_place" ? "y" : "x";
@@ -113,6 +113,7 @@ export class Timelines {
   }
 
   #hand(is) {
+    if (is !== this.#moving) this.#act.keep(is);
     this.#moving = is;
     if (!is) this.#draw();
   }
@@ -139,13 +140,13 @@ export class Timelines {
   }
 
   #mark(key) {
-    const { svg, scale, frame } = this.#frames.get(key);
+    const f = this.#frames.get(key), { svg, scale, frame } = f;
     frame.querySelector(".present")?.remove();
     if (this.#now === undefined || !scale || !svg) return;
     const [width, height] = svg.getAttribute("viewBox").split(" ").slice(2).map(Number);
     const down = key === "by_place", end = down ? height : width;
-    const place = [0, 24 * 60].map((later) => scale.place(this.#now + later)).find((at) => at >= 0 && at <= end);
-    if (place === undefined) return;
+    const place = scale.place(inPlan(this.#now, f.steps));
+    if (place < 0 || place > end) return;
     const line = document.createElementNS(svg.namespaceURI, "path");
     line.setAttribute("class", "present rule");
     line.setAttribute("d", down ? `M0 ${place}h${width}M0 ${place - 5}v10l7 -5z` : `M${place} 12v${height}M${place - 5} 12h10l-5 7z`);

@@ -40,6 +40,11 @@ export class Editor {
     this.root.querySelector(".row-says").textContent = this.#menu.selectedOptions[0].textContent;
   }
 
+  /** What stands of it where it is closed. */
+  get head() {
+    return this.root.querySelector("summary");
+  }
+
   open() {
     this.root.firstElementChild.open = true;
   }

@@ -14,6 +14,9 @@ export function kept(id) {
   }
 }
 
+/** Whether the browser keeps anything; what it has stays as it is. */
+export const keeps = () => store.set(list, store.get(list));
+
 /** Keeps the record. Returns whether the browser does. */
 export function keep(id, record) {
   const names = store.get(list).split(" ").filter((name) => name && name !== id);

@@ -2,15 +2,23 @@
 import { keep, kept } from "./exercise-keep.js";
 
 /** The record of a set: { seed, begun, name, at, typed, unit, slots: [{ draw, tries: [] }] }, one slot a task. begun is the
- * moment at which it was, by the device's clock. */
+ * moment at which it was first kept, by the device's clock, and 0 before. What cannot be one is left out. */
 export function readRecord(id, tasks) {
-  const record = { seed: "", begun: 0, name: "", at: 0, slots: [], ...kept(id) };
-  if (!Array.isArray(record.slots)) record.slots = [];
-  while (record.slots.length < tasks) record.slots.push({ draw: 1, tries: [] });
-  record.slots.length = tasks;
-  record.at = Math.min(Math.max(0, Number(record.at) || 0), tasks - 1);
+  const record = { seed: "", begun: 0, name: "", at: 0, ...kept(id) }, slots = Array.isArray(record.slots) ? record.slots : [];
+  record.slots = Array.from({ length: tasks }, (_, i) => slotOf(slots[i]));
+  for (const key of ["seed", "name"]) record[key] = String(record[key] ?? "");
+  record.begun = Number(record.begun) || 0;
+  record.at = Math.min(whole(record.at, 0), tasks - 1);
   return record;
 }
+
+const whole = (x, least) => Math.max(least, Math.trunc(Number(x)) || 0);
+const judgements = ["right", "close", "off"];
+
+const slotOf = (slot) => ({
+  draw: whole(slot?.draw, 1),
+  tries: (Array.isArray(slot?.tries) ? slot.tries : []).filter((t) => judgements.includes(t?.judged) && Array.isArray(t.given ?? [])),
+});
 
 /** What a record has of an answer that was judged: the answer, and for the slip what was asked. title is the calculator's. */
 export const tried = (task, title, { when, draw, answer, unit }) => ({
@@ -36,6 +44,7 @@ export function mergeRecord(id, record) {
 /** Keeps it, with what other tabs have kept. Returns whether the browser does. */
 export function keepRecord(id, record) {
   mergeRecord(id, record);
+  record.begun ||= Date.now();
   return keep(id, record);
 }
 

@@ -3,6 +3,7 @@ import { formText, shareable, withForm } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet } from "./exercise-core.js";
 import { Editor } from "./exercise-editor.js";
+import { whyNot } from "./loading.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { linkTo } from "./share.js";
@@ -67,18 +68,24 @@ class SetPage {
     if (what === "copy") this.#add(new Map(editor.settings), true);
     if (what === "up" && at > 0) {
       this.#editors.splice(at - 1, 0, ...this.#editors.splice(at, 1));
+      const pressed = document.activeElement;
       this.#list.insertBefore(editor.root, this.#editors[at].root);
+      pressed?.focus(); // moving it took the focus away
     }
-    if (what === "remove") {
-      this.#editors.splice(at, 1);
-      editor.root.remove();
-      notify(say("Exercise removed."), { [say("Undo")]: () => {
-        this.#editors.splice(at, 0, editor);
-        this.#list.insertBefore(editor.root, this.#list.children[at] ?? null);
-        this.#changed();
-      }, [say("Close")]: undefined });
-    }
+    if (what === "remove") this.#remove(editor, at);
     this.#changed();
+  }
+
+  #remove(editor, at) {
+    this.#editors.splice(at, 1);
+    editor.root.remove();
+    (this.#editors[Math.min(at, this.#editors.length - 1)]?.head ?? byId("exercise-add")).focus();
+    notify(say("Exercise removed."), { [say("Undo")]: () => {
+      this.#editors.splice(at, 0, editor);
+      this.#list.insertBefore(editor.root, this.#list.children[at] ?? null);
+      editor.head.focus();
+      this.#changed();
+    }, [say("Close")]: undefined });
   }
 
   #written;
@@ -128,7 +135,7 @@ class SetPage {
       const { savePackage } = await import("./course-package.js");
       await savePackage(kind, this.#link, (of) => byId("plan-" + of).dataset.core, byId("course-says"));
     } catch (error) {
-      notify(error.message);
+      notify(whyNot(error));
     }
   }
 
@@ -136,9 +143,9 @@ class SetPage {
     try {
       const { codeOf, codePicture } = await import("./share-code.js");
       const { picture, rulings } = await codeOf(this.learners);
-      byId("set-picture").replaceChildren(...(picture ? [codePicture(picture)] : rulings.map((r) => el("p", {}, `${r.why}. ${r.do}`))));
+      byId("set-picture").replaceChildren(...(picture ? [codePicture(picture)] : rulings.map((r) => el("p", {}, say("{why}. {what}.", { why: r.why, what: r.do })))));
     } catch (error) {
-      notify(error.message);
+      notify(whyNot(error));
     }
   }
 }

@@ -11,6 +11,13 @@ export function asked(task) {
   return unit ? say("Work out: {what}, in {unit}", { what: task.label, unit }) : say("Work out: {what}", { what: task.label });
 }
 
+// The working ends in the unit of its source. Where the task asks for another, a line says what that is in it.
+function inItsUnit({ report, steps: [...numbers], right, right_unit: unit }) {
+  const last = report.steps[numbers.at(-1) - 1];
+  if (!unit || !last || last.result.endsWith("\u202f" + unit)) return [];
+  return [el("li", {}, say("In the unit asked for: {right}", { right: `${right}\u202f${unit}` }))];
+}
+
 const levels = { right: "go", close: "wait", off: "stop" };
 
 export class TaskView {
@@ -49,7 +56,7 @@ export class TaskView {
     byId("task-after").hidden = drawn && !task.judged;
     for (const id of ["task-open", "task-again"]) byId(id).hidden = !drawn;
     byId("task-steps").previousElementSibling.hidden = !task.judged;
-    byId("task-steps").replaceChildren(...(task.judged ? steps(task.report, task.steps) : []));
+    byId("task-steps").replaceChildren(...(task.judged ? [...steps(task.report, task.steps), ...inItsUnit(task)] : []));
     if (drawn) byId("task-open").href = `${page}#${formOf(task)}`;
   }
 

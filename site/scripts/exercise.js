@@ -2,7 +2,7 @@
 import { formText } from "./address.js";
 import { byId, el } from "./dom.js";
 import { readLink, readSet, settingsOf, task as askTask } from "./exercise-core.js";
-import { drop } from "./exercise-keep.js";
+import { drop, keeps } from "./exercise-keep.js";
 import { keepRecord, mergeRecord, readRecord, tell, tried } from "./exercise-record.js";
 import { Slip } from "./exercise-slip.js";
 import { TaskView } from "./exercise-task.js";
@@ -50,8 +50,9 @@ class Exercises {
     this.#set = set;
     this.#known = known;
     this.#record = readRecord(set.id, set.tasks.length);
-    this.#record.seed = set.seed || this.#record.seed || freshSeed();
-    this.#record.begun ||= Date.now();
+    // Opening a link keeps nothing; the tab's own history has the seed for when the page is loaded anew.
+    this.#record.seed = set.seed || this.#record.seed || history.state?.seed || freshSeed();
+    history.replaceState({ ...history.state, seed: this.#record.seed }, "");
     this.#slip = new Slip({ title: link.get("title") ?? "", record: this.#record, keep: () => this.#keep() });
   }
 
@@ -75,7 +76,7 @@ class Exercises {
     byId("task-next").addEventListener("click", () => this.#next());
     byId("slip-show").addEventListener("click", () => this.#slip.show());
     byId("start-again").addEventListener("click", () => this.#startAgain());
-    this.#keep();
+    if (!keeps()) this.#warn();
     tell(this.#set.id, this.#record);
     this.#show();
     addEventListener("storage", ({ key }) => key?.endsWith("exercise:" + this.#set.id) && this.#others());
@@ -147,6 +148,7 @@ class Exercises {
       if (slot.tries.length === 1) tell(this.#set.id, this.#record);
       this.#view.show(task, { n: this.#record.at + 1, of: this.#record.slots.length, page: this.#known.get(of).dataset.page });
       this.#marks();
+      byId("task-result").focus({ preventScroll: true }); // the box that had it is gone
       byId("task-result").scrollIntoView({ block: "nearest" });
     } catch (error) {
       notify(error.message);
@@ -189,7 +191,11 @@ class Exercises {
   }
 
   #keep() {
-    if (!keepRecord(this.#set.id, this.#record)) notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
+    if (!keepRecord(this.#set.id, this.#record)) this.#warn();
+  }
+
+  #warn() {
+    notify(say("This browser keeps nothing. Your answers are lost when you close the page: print the slip or copy it first."));
   }
 
   #startAgain() {

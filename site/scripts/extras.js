@@ -1,6 +1,6 @@
 // What a calculator's page offers beside its form and answer. Each part listens for the page's "answer" event, whose
-// detail is { id, form, report }, and may send it a "fill" event with { values, says }: texts by key, and the notice
-// that tells the person what was filled in.
+// detail is { id, form, report, whole }, and may send it a "fill" event with { values, says }: texts by key, and the notice
+// that tells the person what was filled in. whole() promises the report with its working.
 
 import { handing } from "./customer-part.js";
 import { offerLessons } from "./lesson-part.js";

@@ -5,6 +5,9 @@ import { rowPattern } from "./rows.js";
 
 const table = "sheet";
 
+/** How many sheets a link can hold: the most rows of calc/shelf's table. */
+export const mostSheets = 12;
+
 /** The data sheets in a form, in order: each its name and its form. */
 export function sheetsOf(form) {
   const rows = new Map();

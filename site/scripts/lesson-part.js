@@ -1,5 +1,7 @@
 // Beneath every opened working stands a way to see it as a lesson. What a lesson takes is fetched with the first one.
 import { el } from "./dom.js";
+import { whyNot } from "./loading.js";
+import { notify } from "./notices.js";
 import { say } from "./words.js";
 
 export function offerLessons(main) {
@@ -10,7 +12,7 @@ export function offerLessons(main) {
   main.addEventListener("answer", ({ detail }) => {
     latest = detail;
     for (const [name, lesson] of open) {
-      if (lesson.root.isConnected) lesson.update(detail);
+      if (lesson.root.isConnected) lesson.update(detail).catch((error) => notify(error.message));
       else open.delete(name);
     }
   });
@@ -22,9 +24,9 @@ export function offerLessons(main) {
       const { Lesson } = await import("./lesson.js");
       const lesson = new Lesson(main, body, pick);
       open.set(name, lesson);
-      lesson.update(latest);
+      await lesson.update(latest);
     } catch (error) {
-      body.textContent = error.message;
+      body.textContent = whyNot(error);
     }
   }
 

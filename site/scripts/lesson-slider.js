@@ -3,6 +3,7 @@
 import { el } from "./dom.js";
 import { ask, reportOf } from "./lesson-ask.js";
 import { inputs } from "./lesson-inputs.js";
+import { whyNot } from "./loading.js";
 import { picture } from "./picture.js";
 import { sentence } from "./problems.js";
 import { say } from "./words.js";
@@ -19,7 +20,7 @@ export class Slider {
   #choice;
   #wide = el("input", { type: "checkbox" });
   #range;
-  #says = el("output", { class: "lesson-says" });
+  #says = el("p", { class: "lesson-says" }); // the slider itself says the same to a screen reader
   #graph = el("div");
   #put = el("button", { type: "button", class: "plain" }, say("Put this number into the form"));
   #points = []; // { typed, shown, y, ys, why } for each place of the slider
@@ -65,8 +66,8 @@ export class Slider {
   // The numbers in the form, and those that stand there from the start.
   #keys() {
     const known = inputs[this.#main.dataset.calculator] ?? {};
-    const typed = [...this.#form.keys()].filter((key) => known[withoutRow(key)]);
-    const standing = [...this.#main.querySelectorAll(".field.number:not([hidden]) input[data-default]")].map((c) => c.name).filter((key) => known[withoutRow(key)] && !typed.includes(key));
+    const typed = [...this.#form.keys()].filter((key) => Object.hasOwn(known, withoutRow(key)));
+    const standing = [...this.#main.querySelectorAll(".field.number:not([hidden]) input[data-default]")].map((c) => c.name).filter((key) => Object.hasOwn(known, withoutRow(key)) && !typed.includes(key));
     const order = [...this.#main.querySelectorAll("#form [data-field]")].map((f) => f.dataset.field);
     const at = (key) => order.indexOf(withoutRow(key) === key ? key : key.split(".")[0]); // a table stands where its rows do
     return [...typed, ...standing].sort((a, b) => at(a) - at(b));
@@ -76,7 +77,7 @@ export class Slider {
     const [table, n] = key.split("."), bare = withoutRow(key);
     if (key === bare) return this.#main.querySelector(`[data-field="${CSS.escape(key)}"]`)?.dataset.label ?? this.#labelIn(key);
     const row = this.#main.querySelector(`[data-table="${CSS.escape(table)}"]`)?.dataset.rowName ?? "";
-    return `${this.#labelIn(bare)} (${row} ${n})`;
+    return say("{column} ({row} {n})", { column: this.#labelIn(bare), row, n });
   }
 
   #labelIn(bare) {
@@ -110,7 +111,7 @@ export class Slider {
       this.#range.value = String(at?.[0] ?? 0);
       this.#show();
     } catch (error) {
-      this.#says.textContent = error.message;
+      this.#alarm(whyNot(error));
     }
   }
 
@@ -126,16 +127,22 @@ export class Slider {
     const n = Number(this.#range.value), point = this.#points[n], turn = ++this.#drawn;
     this.#put.hidden = !point;
     if (!point) {
-      this.#says.textContent = say("This number cannot be slid: it is not one that can be read.");
+      this.#alarm(say("This number cannot be slid: it is not one that can be read."));
       return this.#graph.replaceChildren();
     }
-    const says = point.ys ? say("{what} {x}: {answer} {y}", { what: this.#label(this.#choice.value), x: point.shown, answer: this.#figure.label, y: point.ys }) : `${point.shown}: ${point.why}`;
+    const says = point.ys ? say("{what} {x}: {answer} {y}", { what: this.#label(this.#choice.value), x: point.shown, answer: this.#figure.label, y: point.ys }) : say("{x}: {why}", { x: point.shown, why: point.why });
+    this.#says.removeAttribute("role");
     this.#says.textContent = says;
     this.#range.setAttribute("aria-valuetext", says);
     const list = (name) => this.#points.map((p) => p[name]).join("\n");
     const { picture: p, gaps } = await ask("graph", { x: list("typed"), xs: list("shown"), y: list("y"), ys: list("ys"), why: list("why"), at: String(n), xlabel: this.#label(this.#choice.value), ylabel: this.#figure.label }).catch(() => ({}));
     if (turn !== this.#drawn || !p) return;
     this.#graph.replaceChildren(picture(p), ...gaps.map((g) => el("p", { class: "lesson-gap" }, g.says)));
+  }
+
+  #alarm(text) {
+    this.#says.setAttribute("role", "alert");
+    this.#says.textContent = text;
   }
 
   #fill() {

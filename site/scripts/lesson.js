@@ -14,6 +14,7 @@ export class Lesson {
   #steps = el("ol", { class: "lesson-steps" });
   #slider;
   #shown; // the steps shown
+  #answer; // the page's last
 
   constructor(main, root, pick) {
     this.root = root;
@@ -23,8 +24,11 @@ export class Lesson {
     root.replaceChildren(...(sketch ? [picture(sketch.picture)] : []), this.#steps, this.#slider.root);
   }
 
-  /** Follows what the page has answered: { id, form, report }. */
-  update({ form, report }) {
+  /** Follows what the page has answered: { form, whole }. */
+  async update(answer) {
+    this.#answer = answer;
+    const { form } = answer, report = await answer.whole();
+    if (answer !== this.#answer) return; // the next came first
     const figure = this.#pick(report);
     this.root.hidden = !figure;
     if (!figure) return;

@@ -2,7 +2,7 @@
 import { el } from "./dom.js";
 import { timerButton } from "./timer-button.js";
 
-/** Draws a list. work gives the items of the working for step numbers. */
+/** Draws a list. work(place, row, column) puts the working of a cell into its place. */
 export function list(l, look, work) {
   const draw = { pour, clock }[look] ?? table;
   const box = draw(l, (row, column) => cell(l.rows[row][column], `${row}.${column}`));
@@ -10,7 +10,7 @@ export function list(l, look, work) {
     const button = event.target.closest("button.cell");
     if (!button) return;
     const [row, column] = button.dataset.cell.split(".").map(Number);
-    toggle(button, () => work(l.rows[row][column].steps));
+    toggle(button, (place) => work(place, row, column));
   });
   return box;
 }
@@ -29,9 +29,10 @@ function toggle(button, work) {
   if (row.nextElementSibling?.matches(".beneath")) row.nextElementSibling.remove();
   if (open) return;
   button.setAttribute("aria-expanded", "true");
-  const steps = el("ol", { class: "steps" }, ...work());
+  const steps = el("ol", { class: "steps" });
   const across = row.tagName === "TR";
   row.after(across ? el("tr", { class: "beneath", role: "row" }, el("td", { role: "cell", colspan: String(row.children.length) }, steps)) : el("li", { class: "beneath" }, steps));
+  work(steps);
 }
 
 const longCell = 14; // characters; longer ones take a line of their own on a narrow card

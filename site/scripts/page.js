@@ -1,8 +1,8 @@
 // The page of one calculator: form in, report out.
 import { formText } from "./address.js";
 import { Card } from "./answer.js";
+import { Asking } from "./asking.js";
 import { Bar } from "./bar.js";
-import { Core } from "./core.js";
 import { byId, show } from "./dom.js";
 import { Form } from "./form.js";
 import { notify } from "./notices.js";
@@ -10,17 +10,13 @@ import { Keeper } from "./keeper.js";
 import { Problems } from "./problems.js";
 import { rowPattern, Table } from "./rows.js";
 import { offerSharing, whole } from "./share.js";
-import { withShopUnits } from "./shop-units.js";
 import { answered, longest, parse, store, write } from "./state.js";
 import { say } from "./words.js";
-
-const slowly = 15000; // ms for an answer that may take its time
-const plainCount = /^\d{1,7}$/; // anything else is for the core to judge
 
 export class Page {
   #main;
   #id;
-  #core;
+  #asking;
   #card = new Card();
   #form;
   #tables;
@@ -28,9 +24,6 @@ export class Page {
   #bar;
   #keeper;
   #demo; // the form of the example
-  #asking = false;
-  #again = false;
-  #asked; // the form text of the last answer
   #paced; // the key of how long the core looks for a better answer, where it does
   #last; // the form's text without that
 
@@ -38,7 +31,8 @@ export class Page {
     this.#main = main;
     this.#id = main.dataset.calculator;
     this.#paced = main.dataset.paced;
-    this.#core = new Core(main.dataset.core, this.#paced && slowly);
+    this.#asking = new Asking({ id: this.#id, file: main.dataset.core, paced: this.#paced }, () => this.#form.values,
+      (report) => this.#show(report), (error) => this.#unanswered(error));
     this.#demo = parse(byId("try").querySelector("a").hash.slice(1));
     this.#keeper = new Keeper(this.#id, write(this.#demo), notify);
     this.#form = new Form(byId("form"), () => this.#typed());
@@ -164,8 +158,7 @@ export class Page {
 
   // A better answer to the same form has been found, by looking as long as text says.
   #better({ question, text, report }) {
-    if (this.#asking || question !== this.#asked?.text || question !== this.#question()) return;
-    this.#asked.report = report;
+    if (!this.#asking.better(question, report)) return;
     this.#form.values.set(this.#paced, text);
     this.#form.show(this.#form.field(this.#paced));
     this.#keeper.keep(write(this.#form.values));
@@ -183,7 +176,7 @@ export class Page {
     this.#keeper.keep(text === "units=si" ? "" : text);
     byId("try").hidden = answered(this.#form.values);
     this.#sayInvented();
-    this.#ask();
+    this.#asking.ask();
   }
 
   // A job is the demo as long as most of it stands as the demo has it.
@@ -195,42 +188,20 @@ export class Page {
     line.hidden = kept.length * 2 < demo.length;
   }
 
-  // What the core is asked: the form, to be answered in the units of the shop in use. An answer that gets better the
-  // longer the core looks is first asked for at once; another module looks further, and sends what is better.
-  #question() {
-    const form = new Map(withShopUnits(this.#form.values));
-    if (this.#paced && plainCount.test(form.get(this.#paced) ?? "0")) form.set(this.#paced, "0");
-    return write(form);
-  }
-
-  // One question at a time, and always the latest: keys pressed meanwhile are answered together.
-  async #ask() {
-    this.#again = this.#asking;
-    if (this.#asking) return;
-    this.#asking = true;
-    try {
-      do {
-        this.#again = false;
-        const text = this.#question();
-        if (this.#asked?.text !== text) this.#asked = { text, report: await this.#core.report(this.#id, text) };
-        document.body.classList.remove("stale");
-        this.#show(this.#asked.report);
-      } while (this.#again);
-    } catch (error) {
-      document.body.classList.add("stale"); // what the card shows is the answer to other numbers
-      notify(error.message);
-    } finally {
-      this.#asking = false;
-    }
+  #unanswered(error) {
+    document.body.classList.add("stale"); // what the card shows is the answer to other numbers
+    notify(error.message);
   }
 
   #show(report) {
+    const whole = () => this.#asking.whole(), { question, core } = this.#asking;
+    document.body.classList.remove("stale");
     for (const table of this.#tables) table.describe(report);
     this.#problems.show(report);
-    this.#card.show(report);
+    this.#card.show(report, whole);
     this.#bar.show(report, this.#card.mainFigures(report));
-    if (this.#asked.text === this.#question()) this.#form.retype(report.retyped);
-    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, question: this.#asked.text, core: this.#core } }));
+    if (this.#asking.current) this.#form.retype(report.retyped);
+    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, whole, question, core } }));
   }
 
   // What the form calls a key.

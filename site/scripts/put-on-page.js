@@ -22,6 +22,7 @@ class Maker {
   #frame;
   #values = new Map(); // the form in the frame
   #lists = { lock: new Set(), hide: new Set() };
+  #listed; // the fields that can be locked, as they stand here
   #height = 480;
   #timer;
   #of;
@@ -39,15 +40,24 @@ class Maker {
 
   // The address has what was chosen, as a frame's own address has it.
   #read(link) {
-    for (const [key, text] of [["language", document.documentElement.lang], ...link]) {
-      for (const c of this.#form.querySelectorAll(`[name="${CSS.escape(key)}"]`)) {
-        if (c.type === "radio") c.checked = c.value === text;
-        else c.value = text;
-      }
-    }
+    for (const [key, text] of [["language", document.documentElement.lang], ...link]) this.#put(key, text);
     for (const name of ["lock", "hide"]) this.#lists[name] = new Set((link.get(mark + name) ?? "").split(",").filter(Boolean));
     this.#values = new Map([...link].filter(([key]) => !key.startsWith(mark) && !["language", "sandbox"].includes(key)));
     this.#of = this.#form.elements[mark + "of"].value;
+  }
+
+  // What is not offered here stays as it was.
+  #put(key, text) {
+    const controls = [...this.#form.querySelectorAll(`[name="${CSS.escape(key)}"]`)];
+    const offered = controls.flatMap((c) => (c.type === "radio" ? [c.value] : [...(c.options ?? [])].map((o) => o.value)));
+    if (offered.length > 0 && !offered.includes(text)) {
+      if (key === mark + "of") notify(say("There is no calculator “{name}” to show in this frame.", { name: text }));
+      return;
+    }
+    for (const c of controls) {
+      if (c.type === "radio") c.checked = c.value === text;
+      else c.value = text;
+    }
   }
 
   #option(name) {
@@ -102,7 +112,11 @@ class Maker {
     this.#write();
   }
 
+  // They stay as they are where the frame is another but the form is the same, and so does the focus in them.
   #fields(fields) {
+    const listed = JSON.stringify(fields);
+    if (listed === this.#listed) return;
+    this.#listed = listed;
     byId("maker-fields").replaceChildren(...fields.map(({ key, label }) => {
       const line = fill(copy("maker-field"), { label }), select = line.querySelector("select");
       select.dataset.key = key;

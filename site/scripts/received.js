@@ -3,7 +3,7 @@
 import { formText } from "./address.js";
 import { Core } from "./core.js";
 import { byId, el } from "./dom.js";
-import { formFor, sheetsOf, targetOf } from "./handed.js";
+import { formFor, mostSheets, sheetsOf, targetOf } from "./handed.js";
 import { notify } from "./notices.js";
 import { sentence } from "./problems.js";
 import { button } from "./shelf-ask.js";
@@ -34,25 +34,31 @@ class Received {
     this.#core = new Core(main.dataset.core);
     this.#text = text;
     this.#form = form;
-    this.#sheets = sheetsOf(form);
+    this.#sheets = sheetsOf(form).slice(0, mostSheets); // the core says so where there are more
     this.#fields = fieldsOf(byId("sheet-fields").content);
   }
 
   async show() {
     if (!whole(this.#text, this.#form, (key) => this.#knows(key))) notify(say("This link is incomplete or damaged: some of it could not be read. Ask for it again."));
-    let report;
+    let report, head;
     try {
       report = await this.#core.report("customer-sheets", write(this.#form));
+      head = await this.#core.report("customer-sheets", write(this.#head));
     } catch (error) {
       notify(error.message);
       return;
     }
-    this.#origin(report);
+    this.#origin(head);
     this.#problems(report.problems, report.verdict.filter((r) => r.level === "stop"));
     byId("received-sheets").replaceChildren(...this.#sheets.map((sheet) => this.#line(sheet)));
     const tools = this.#sheets.length > 0 ? [...this.#links(), button(say("Keep on this device"), () => this.#keep(), "action")] : [];
     byId("received-tools").replaceChildren(...tools);
     byId("received").hidden = false;
+  }
+
+  // The link as if its sheets had no fault: what it says of itself can be read all the same.
+  get #head() {
+    return new Map([...this.#form].filter(([key]) => key === "sender" || key === "shop_note")).set("sheet.1.product", "1");
   }
 
   #knows(key) {
@@ -72,7 +78,7 @@ class Received {
     const box = byId("received-problems");
     box.hidden = problems.length + stops.length === 0;
     const says = (p) => (p.row ? say("{row}: {problem}", { row: p.row, problem: sentence(p) }) : sentence(p));
-    box.querySelector("ul").replaceChildren(...[...problems.map(says), ...stops.map((r) => `${r.why}. ${r.do}.`)].map((text) => el("li", {}, text)));
+    box.querySelector("ul").replaceChildren(...[...problems.map(says), ...stops.map((r) => say("{why}. {what}.", { why: r.why, what: r.do }))].map((text) => el("li", {}, text)));
   }
 
   #line(sheet) {
@@ -92,7 +98,7 @@ class Received {
     const place = byId("received-import");
     const items = this.#sheets.filter((sheet) => sheet.name).map(({ name, form }) => ({ kind: "data-sheet", name, form: textOf("data-sheet", form) }));
     const words = { title: say("What these data sheets would change on this device"), away: say("Keep nothing") };
-    const preview = new ImportPreview(() => this.#fields, this.#core, () => place.replaceChildren(), words);
+    const preview = new ImportPreview(() => this.#fields, this.#core, () => place.replaceChildren(), words, true);
     place.replaceChildren(preview.element);
     await preview.show(items);
     tellRefused();

@@ -18,7 +18,7 @@ export async function compare(items) {
   const byId = new Map(there.map((item) => [item.id, item])), taken = new Set();
   const byName = new Map();
   for (const item of there) {
-    const key = item.kind + " " + item.name.trim().toLowerCase();
+    const key = item.kind + " " + plain(item.name);
     if (!byName.has(key)) byName.set(key, []);
     byName.get(key).push(item);
   }
@@ -32,7 +32,7 @@ export async function compare(items) {
     return old?.kind === item.kind ? claim(item, old) : undefined;
   });
   return items.map((item, i) => {
-    const named = byName.get(item.kind + " " + item.name.toLowerCase())?.filter((old) => !taken.has(old.id)) ?? [];
+    const named = byName.get(item.kind + " " + plain(item.name))?.filter((old) => !taken.has(old.id)) ?? [];
     // An id that stands here for something of another kind says nothing; the item then gets one of its own.
     const fresh = byId.has(item.id) ? { ...item, id: undefined } : item;
     const plan = sameId[i] ?? (named.length === 1 && alike(named[0].name, item.name) ? claim(item, named[0]) : { item: fresh });
@@ -45,15 +45,18 @@ export class ImportPreview {
   #fields; // the fields of each kind
   #core;
   #words;
+  #strict;
   #plans;
   #write;
   #told = el("p", { role: "status" });
 
-  /** done is called when the person is through with it; words are for what is no file. */
-  constructor(fields, core, done, words = { title: say("What the file would change"), away: say("Put the file away") }) {
+  /** done is called when the person is through with it; words are for what is no file. What has a problem is never ticked
+   * beforehand, and where it is strict it cannot be. */
+  constructor(fields, core, done, words = { title: say("What the file would change"), away: say("Put the file away") }, strict = false) {
     this.#fields = fields;
     this.#core = core;
     this.#words = words;
+    this.#strict = strict;
     this.done = done;
     this.element = el("section", { class: "import", tabindex: "-1", "aria-label": words.title });
   }
@@ -90,10 +93,10 @@ export class ImportPreview {
     const head = el("summary", {}, el("h3", {}, title(plans.length)));
     const list = el("ul", { class: "plans" }), more = button(say("Show more"), () => draw());
     const all = el("input", { type: "checkbox" });
-    all.checked = plans.every((p) => p.ticked);
+    all.checked = plans.every((p) => p.ticked || p.problems?.length);
     all.addEventListener("change", () => {
-      for (const p of plans) p.ticked = all.checked;
-      for (const box of list.querySelectorAll(".tick-one")) box.checked = all.checked;
+      for (const p of plans) p.ticked = all.checked && !p.problems?.length; // those are ticked one by one
+      for (const [i, box] of [...list.querySelectorAll(".tick-one")].entries()) box.checked = plans[i].ticked;
       this.#count();
     });
     const draw = () => {
@@ -115,6 +118,7 @@ export class ImportPreview {
     if (plan.does === "leave") return el("li", {}, name);
     const box = el("input", { type: "checkbox", class: "tick-one" });
     box.checked = plan.ticked;
+    box.disabled = this.#strict && problems.length > 0;
     box.addEventListener("change", () => {
       plan.ticked = box.checked;
       this.#count();

@@ -61,8 +61,8 @@ export function formOf(item, name) {
 /** Items whose name is written alike. */
 export const alike = (a, b) => plain(a) === plain(b);
 
-/** A name as names are compared. */
-export const plain = (name) => name.trim().toLowerCase();
+/** A name as names are compared: however it is spaced or composed (Unicode NFC), and in small letters. */
+export const plain = (name) => name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
 
 /** Whether another item of a kind goes by a name: two of one name could not be told apart where they are chosen. */
 export const taken = async (kind, name, id) => (await itemsOf(kind)).some((item) => item.id !== id && alike(item.name, name));

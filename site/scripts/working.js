@@ -1,8 +1,6 @@
 // The working: the steps behind a figure, each with its formula, numbers, result and source.
 import { copy, el, fill, slot } from "./dom.js";
 
-const main = document.querySelector("main");
-
 /** The list items for the steps with these numbers. */
 export function steps(report, numbers) {
   return numbers.map((n) => {
@@ -21,6 +19,6 @@ const lowered = (text) => text.split(/_([\p{L}\d]+)/u).map((part, i) => (i % 2 ?
 export function cite(s) {
   if (!s.source) return "";
   const place = s.source_place ? ", " + s.source_place : "";
-  const known = ["definition", "practice", "our-choice"].includes(s.source_id) ? undefined : main.getAttribute("data-basis-" + s.source_basis);
+  const known = ["definition", "practice", "our-choice"].includes(s.source_id) ? undefined : document.querySelector("main").getAttribute("data-basis-" + s.source_basis);
   return s.source + place + (known ? " — " + known : "");
 }

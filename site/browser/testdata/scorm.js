@@ -73,6 +73,7 @@ globalThis.API = {
   LMSFinish(text) {
     if (text !== "") return course.answer("LMSFinish", [text], false, 201);
     if (course.state !== "running") return course.answer("LMSFinish", [], false, 301);
+    if (course.deaf === "LMSFinish") return course.answer("LMSFinish", [], false, 101);
     course.state = "finished";
     const raw = course.data["cmi.core.score.raw"].value;
     // With a mastery score the course judges by itself (3.4.4, cmi.core.lesson_status).

@@ -2,7 +2,7 @@
 // plan is after a second, how soon it has proven one. It runs in the repository's root, natively and compiled to WASM:
 //
 //	go run ./calc/day/plan/bars [part ...]
-//	GOOS=js GOARCH=wasm go build -o bars.wasm ./calc/day/plan/bars && node $(go env GOROOT)/lib/wasm/wasm_exec_node.js bars.wasm
+//	GOOS=js GOARCH=wasm go run -exec "$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./calc/day/plan/bars [part ...]
 //
 // The parts are first, shops, proofs, quality and long; without names all but long are measured. The part best looks
 // longer for better plans of 8 jobs and enters them into testdata/days/best.csv. Times are processor time, of all of the
