@@ -6,13 +6,16 @@ GO ?= go
 OUT ?= dist
 ADDR ?= 127.0.0.1:8080
 FUZZTIME ?= 20s
+FORMS ?= 2000
+SBOM ?= sbom.cdx.json
 BARS ?= 20
 
 # Go's own runner for tests compiled to WASM. It hands the environment on to the program, which can hold only 8 kB
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser engines endure size bench bars fuzz clean need-node
+.PHONY: run build test format vet unit wasm browser engines endure numbers vulncheck reproducible sbom size bench bars fuzz clean need-node \
+	release release-check hosts-check lighthouse
 
 run:
 	$(GO) run ./site serve -dir $(OUT) -addr $(ADDR) $(if $(LAN),-lan)
@@ -20,7 +23,7 @@ run:
 build:
 	$(GO) run ./site build -out $(OUT)
 
-test: format vet unit wasm browser
+test: format vet unit wasm numbers vulncheck browser
 
 format:
 	@unformatted=$$(gofmt -l calc site wasm); if [ -n "$$unformatted" ]; then echo "Run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
@@ -36,6 +39,10 @@ unit:
 # The calculators' tests once more, compiled to WASM as on the page: its arithmetic may differ in the last bit.
 wasm: need-node
 	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
+
+# Random forms of every calculator, natively and as WASM: the same numbers, and how far apart. make numbers FORMS=100000
+numbers: need-node
+	$(GO) run ./calc/check/bits -forms $(FORMS)
 
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
@@ -54,6 +61,18 @@ endure: HARD = SPRAYWRIGHT_KILLS=200 SPRAYWRIGHT_DEPLOYS=50 SPRAYWRIGHT_HOSTILE=
 endure:
 	CHROMIUM="$$(.ci/chromium)" $(HARD) $(GO) test ./site/browser -count=1 -v -timeout 90m -run 'KilledBrowser|DeploysAndReloads|HostileLinksOfEvery'
 
+# Known vulnerabilities in what is compiled. Says so where the list of them cannot be reached.
+vulncheck:
+	.ci/vulncheck
+
+# Two builds in two places, byte by byte. It takes some minutes.
+reproducible:
+	.ci/reproducible
+
+# What the site is made of, as a bill of materials (CycloneDX).
+sbom:
+	$(GO) run ./site/supply/sbom -out $(SBOM) -version "$(VERSION)"
+
 # What a visitor downloads; fails when the core has grown past its limit.
 size:
 	$(GO) run ./site/size
@@ -71,13 +90,34 @@ bench: need-node build
 bars:
 	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && SPRAYWRIGHT_BARS=$(BARS) $(GO) test ./site/browser -run '^TestTheBarsOfThePlanner$$' -count=1 -v -timeout 60m
 
-# Random input for every fuzz test, FUZZTIME each.
+# Random input for every fuzz test, FUZZTIME each: make fuzz FUZZTIME=10m
 fuzz:
-	@for package in $$($(GO) list ./calc/...); do \
+	@for package in $$($(GO) list ./calc/... ./site ./site/words); do \
 		for target in $$($(GO) test -list='^Fuzz' $$package | grep '^Fuzz'); do \
 			echo "$$package $$target"; $(GO) test $$package -run='^$$' -fuzz="^$$target$$" -fuzztime=$(FUZZTIME) || exit 1; \
 		done; \
 	done
+
+# What a release holds, in .cache/release, out of what is committed: the site, the one file, a server for each system. It
+# asks the module proxy for the tool, once, and nobody else for anything.
+release:
+	$(GO) build -C .goreleaser -trimpath -o ../.cache/goreleaser github.com/goreleaser/goreleaser/v2
+	.cache/goreleaser release --snapshot --clean
+
+# Makes a release and opens it: every archive, its content run where this machine can.
+release-check: release
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" $(GO) test -count=1 -v -run='OfARelease|OutOf|ForOtherMachines' ./site/browser
+
+# The release's archive behind nginx and lighttpd, with the settings that the site shows; a server that is missing is passed over.
+hosts-check:
+	CHROMIUM="$$(.ci/chromium)" RELEASE="$(CURDIR)/.cache/release" PATH="$$PATH:/usr/sbin" $(GO) test -count=1 -v -run=TheArchiveOn ./site/browser
+
+# Lighthouse on every page, as on a phone; PAGES names some instead, and MARKS some of its marks. What it measures needs a machine with nothing else to do.
+LIGHTHOUSE = lighthouse@12.8.2# the last that runs on node 20
+lighthouse: need-node
+	$(GO) run ./site build -out .cache/site -compress
+	@test -d .cache/lighthouse/node_modules/lighthouse || npm install --prefix .cache/lighthouse --no-audit --no-fund --ignore-scripts $(LIGHTHOUSE)
+	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/lighthouse .cache/site $(PAGES)
 
 clean:
 	rm -rf $(OUT)

@@ -122,27 +122,6 @@ func TestAFormulaAndItsNumbersPairUp(t *testing.T) {
 	assert.Panics(t, try("y = a * a", two, two))
 }
 
-// Whatever a link holds, the reader of the page gets an answer or problems in words.
-func FuzzRun(f *testing.F) {
-	for _, s := range []string{"temp=20&how=long&reach=½ ft&times=2&part.1.name=Lid&part.1.shape=disc", "part.1.shape=strip&part.1.length=9&part.length.unit=ft", "units=us&temp=68F&warmer.unit=degC", "temp=-0&rise=,&times=1/1"} {
-		f.Add(s)
-	}
-	f.Fuzz(func(t *testing.T, s string) {
-		r := sample.Run(calc.ParseForm(s))
-		for _, p := range r.Problems {
-			require.NotEmpty(t, p.Message)
-			require.NotEmpty(t, p.Fix)
-			require.Less(t, len(p.Message)+len(p.Fix), 2000)
-			require.NotNil(t, sample.Input(tableKey(p.Field)), "%q", p.Field)
-		}
-		require.True(t, len(r.Problems) > 0 || len(r.Figures) >= 2, "neither answer nor problem")
-		for _, fig := range r.Figures {
-			require.False(t, math.IsNaN(fig.Value) || math.IsInf(fig.Value, 0), fig.Key)
-		}
-		decoded(t, r)
-	})
-}
-
 // tableKey takes the row number out of a field.
 func tableKey(field string) string {
 	if p := strings.Split(field, "."); len(p) == 3 {

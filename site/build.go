@@ -25,8 +25,8 @@ var assets embed.FS
 type bundle map[string][]byte
 
 // build compiles the cores, makes the site and writes it to a folder. sheets names a folder of data sheets to offer; blank
-// stands for the folder sheets in the source, where there is one.
-func build(out, sheets string) error {
+// stands for the folder sheets in the source, where there is one. compress asks for packed files beside the others.
+func build(out, sheets string, compress bool) error {
 	root, err := moduleRoot()
 	if err != nil {
 		return err
@@ -50,6 +50,9 @@ func build(out, sheets string) error {
 	if err != nil {
 		return err
 	}
+	if compress {
+		site.addPacked(out)
+	}
 	return site.write(out)
 }
 
@@ -58,7 +61,7 @@ func build(out, sheets string) error {
 func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	site := maps.Clone(cores)
 	site["wasm_exec.js"] = runtime
-	for _, add := range []func(bundle) error{addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches} {
+	for _, add := range []func(bundle) error{addLicences, addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches} {
 		if err := add(site); err != nil {
 			return nil, err
 		}
@@ -66,7 +69,7 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	if err := addPages(site, testdata); err != nil {
 		return nil, err
 	}
-	for _, add := range []func(bundle) error{markPages, addCourse, addEmbedded, addOneFile, bindScripts, addHeaderFiles} {
+	for _, add := range []func(bundle) error{markPages, addCourse, addEmbedded, addOneFile, bindScripts, addHostFiles} {
 		if err := add(site); err != nil {
 			return nil, err
 		}

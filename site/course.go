@@ -22,6 +22,6 @@ func addCourse(site bundle) error {
 	if err != nil {
 		return err
 	}
-	site[courseScript], site[courseWorker] = []byte(script), []byte(worker)
+	site[courseScript], site[courseWorker] = []byte(script+noticesIn(site)), []byte(worker)
 	return nil
 }

@@ -6,10 +6,12 @@ import (
 	"encoding/json"
 
 	"github.com/evanw/esbuild/pkg/api"
+
+	"spraywright/site/server"
 )
 
 // frameFile is the page that other sites may frame: any calculator, as its address says.
-const frameFile = "embed.html"
+const frameFile = server.FrameFile
 
 // embeddedAssets are the scripts of an embedded page that stand in for the site's own.
 //

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -29,7 +30,11 @@ type formPlace struct {
 	Key    string // the name in no language: the report knows the place by it
 	ID     string
 	Fields []field
+	Closed bool // at first, in the page's own HTML, so that nothing moves once scripts run
 }
+
+// closedAtFirst are the places of the booth day's form that may all stay as they are; they stand before what has to be typed.
+var closedAtFirst = []string{"The shop", "Breaks", "So far"}
 
 // manyChoices is how many choices no longer stand side by side.
 const manyChoices = 5
@@ -50,7 +55,7 @@ func formPlaces(c *calc.Calculator) []formPlace {
 	var places []formPlace
 	for _, in := range c.Inputs {
 		if n := len(places); n == 0 || places[n-1].Name != in.Place {
-			places = append(places, formPlace{Name: in.Place, Key: string(in.Place), ID: placeID(string(in.Place))})
+			places = append(places, formPlace{Name: in.Place, Key: string(in.Place), ID: placeID(string(in.Place)), Closed: c.ID == "day" && slices.Contains(closedAtFirst, string(in.Place))})
 		}
 		last := &places[len(places)-1]
 		last.Fields = append(last.Fields, newField(in, "", ""))

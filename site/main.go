@@ -1,7 +1,8 @@
 // Command site builds the finished static site and serves it.
 //
-//	go run ./site build [-out dist] [-sheets folder]
+//	go run ./site build [-out dist] [-sheets folder] [-compress]
 //	go run ./site words
+//	go run ./site enclose [-dir dist]
 //	go run ./site serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild] [-sheets folder]
 package main
 
@@ -9,7 +10,11 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"net"
 	"os"
+	"path/filepath"
+
+	"spraywright/site/server"
 )
 
 func main() {
@@ -19,7 +24,7 @@ func main() {
 	}
 }
 
-const usage = "say what to do: build [-out dist] [-sheets folder], words, or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild] [-sheets folder]"
+const usage = "say what to do: build [-out dist] [-sheets folder] [-compress], words, enclose [-dir dist], or serve [-dir dist] [-addr 127.0.0.1:8080] [-lan] [-nobuild] [-sheets folder]"
 
 func run(args []string) error {
 	if len(args) == 0 {
@@ -30,27 +35,49 @@ func run(args []string) error {
 	switch args[0] {
 	case "build":
 		out := flags.String("out", "dist", "folder to write the site to")
+		compress := flags.Bool("compress", false, "write a .br and a .gz beside each file that gets smaller, for hosts that hand those out; takes a minute")
 		if err := flags.Parse(args[1:]); err != nil {
 			return err
 		}
-		return build(*out, *sheets)
+		return build(*out, *sheets, *compress)
 	case "words":
 		return updateWords()
 	case "serve":
-		var s server
-		flags.StringVar(&s.dir, "dir", "dist", "folder with the site")
-		flags.StringVar(&s.addr, "addr", "127.0.0.1:8080", "address to listen on; the next free port is taken where it is in use")
-		flags.BoolVar(&s.lan, "lan", false, "let other devices in the same network in, and show their address as a QR code")
+		dir := flags.String("dir", "dist", "folder with the site")
+		addr := flags.String("addr", "127.0.0.1:8080", "address to listen on; the next free port is taken where it is in use")
+		lan := flags.Bool("lan", false, "let other devices in the same network in, and show their address as a QR code")
 		skip := flags.Bool("nobuild", false, "serve the folder as it is")
 		if err := flags.Parse(args[1:]); err != nil {
 			return err
 		}
 		if !*skip {
-			if err := build(s.dir, *sheets); err != nil {
+			if err := build(*dir, *sheets, false); err != nil {
 				return err
 			}
 		}
-		return s.serve()
+		return serve(*dir, *addr, *lan)
+	case "enclose":
+		dir := flags.String("dir", "dist", "folder with a site that was built with -compress")
+		if err := flags.Parse(args[1:]); err != nil {
+			return err
+		}
+		root, err := moduleRoot()
+		if err != nil {
+			return err
+		}
+		return enclose(*dir, filepath.Join(root, filepath.FromSlash(enclosed)))
 	}
 	return errors.New(usage)
+}
+
+// serve hands out one folder and nothing outside it, not even through a link.
+func serve(dir, addr string, lan bool) error {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return err
+	}
+	if _, port, err := net.SplitHostPort(addr); lan && err == nil {
+		addr = ":" + port
+	}
+	return (&server.Server{Site: root.FS(), Addr: addr, Out: os.Stdout}).Serve()
 }

@@ -8,6 +8,7 @@ import (
 
 	"spraywright/calc"
 	"spraywright/calc/menu"
+	"spraywright/site/server"
 )
 
 const (
@@ -37,7 +38,7 @@ type page struct {
 func (p page) Link(to tongue) string { return p.Tongue.Root() + to.Folder() + p.File }
 
 // Policy is what the page may do.
-func (page) Policy() string { return pagePolicy }
+func (page) Policy() string { return server.PagePolicy }
 
 // Site is the name of the site.
 func (page) Site() string { return siteName }
@@ -67,14 +68,18 @@ func addPages(site bundle, testdata fs.FS) error {
 func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 	templates, err := template.New("").Funcs(template.FuncMap{
 		"t": t.say, "in": tongue.say, "cite": t.cite, "how": t.how, "limits": t.limits, "typed": t.typedIn, "basis": t.basis, "verdict": t.verdict,
-		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return framePolicy },
-		"targets": targets, "tongueNames": func() []tongue { return tongues },
+		"formula": formula, "pageFile": pageFile, "mark": mark, "points": points, "front": func() string { return front }, "framePolicy": func() string { return server.FramePolicy },
+		"notices": func() string { return string(site[licencesFile]) }, "targets": targets, "tongueNames": func() []tongue { return tongues },
 	}).ParseFS(assets, "templates/*.html")
 	if err != nil {
 		return err
 	}
 	r := renderer{templates, t, tongues, site}
 	offered, err := offeredIn(site)
+	if err != nil {
+		return err
+	}
+	hosting, err := newHostingPage()
 	if err != nil {
 		return err
 	}
@@ -115,6 +120,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 		{page{Name: "sources", Title: "Sources and checks", Description: "Where every formula comes from and how it is known"}, all},
 		{page{Name: "numbers", Title: "Where every number comes from", Description: "Every published value that the answers are held to, beside what comes out here"}, numbers},
 		{page{Name: "help", Title: "How to use it", Description: "Filling in, units, links, working without a network"}, nil},
+		{page{Name: "hosting", Title: "Put it on a host", Description: "On any host of files, an intranet, a stick or a learning platform"}, hosting},
 		{page{Name: "about", Title: "What it does not know", Description: "Limits of the answers, and your safety"}, calculators()},
 	} {
 		p.File = p.Name + ".html"

@@ -9,6 +9,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"spraywright/calc/check/sound"
 )
 
 func sheetsOf(texts ...string) fstest.MapFS {
@@ -115,7 +117,9 @@ func FuzzReadSheets(f *testing.F) {
 	f.Add(`{"spraywright": "shelf", "version": 1, "items": [{"kind": "shop", "form": {"shop": "\ud800", "cup.1.cup_size": "9", "units": "us"}}]}`)
 	f.Add(`{"spraywright":"shelf","version":1,"items":[{"kind":"gun","form":{"__proto__":"","pair.1.air":"35"}},]}`)
 	f.Fuzz(func(t *testing.T, text string) {
-		out, err := readSheets(sheetsOf(text), "sheets")
+		var out []byte
+		var err error
+		sound.Within(t, text, func() { out, err = readSheets(sheetsOf(text), "sheets") })
 		if err != nil {
 			assert.Contains(t, err.Error(), "sheets")
 			return

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
+	"spraywright/calc/check/sound"
 )
 
 // demo is the invented job, as a link has it.
@@ -115,11 +116,31 @@ func TestHostileCodesAreRefused(t *testing.T) {
 func FuzzUnfold(f *testing.F) {
 	f.Add("1:910XJNUM7FNY91")
 	f.Fuzz(func(t *testing.T, folded string) {
-		text, ok := Unfold(folded)
+		var text string
+		var ok bool
+		sound.Within(t, folded, func() { text, ok = Unfold(folded) })
 		assert.LessOrEqual(t, len(text), 1<<18)
 		if again, comes := Fold(text); ok && comes {
 			back, _ := Unfold(again)
 			assert.Equal(t, text, back)
+		}
+	})
+}
+
+// Whatever a form holds, it comes back as it was or is said not to fold.
+func FuzzFold(f *testing.F) {
+	for _, s := range []string{"air=31&air.unit=degC", "part.1.name=Lid&part.1.length=20&part.1.length.unit=mm&part.2.name=Lid", `a="&b=^0&.=1`, "a=1=2", "note=%22%5E"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		text = calc.ParseForm(text).String()
+		var folded string
+		var ok bool
+		sound.Within(t, text, func() { folded, ok = Fold(text) })
+		if ok {
+			back, ok := Unfold(folded)
+			require.True(t, ok, folded)
+			require.Equal(t, text, back)
 		}
 	})
 }

@@ -1,7 +1,6 @@
 package day
 
 import (
-	"encoding/json"
 	"maps"
 	"slices"
 	"strconv"
@@ -89,26 +88,6 @@ func TestAPromiseThatCannotBeKeptIsRuledOn(t *testing.T) {
 	assert.Equal(t, calc.Wait, r.Verdict[0].Level)
 	assert.Contains(t, r.Verdict[0].Why, "cannot be done before 9:14")
 	assert.Equal(t, "Give Lids until 9:14, or start it sooner", r.Verdict[0].Do)
-}
-
-// Whatever a link holds, a day is answered.
-func FuzzDay(f *testing.F) {
-	f.Add(demo(f).String())
-	f.Add(small)
-	f.Add(random(3).String())
-	f.Fuzz(func(t *testing.T, link string) {
-		form := calc.ParseForm(link)
-		form["tried"] = "0"
-		r := (&session{}).day().Run(form)
-		if !json.Valid([]byte(r.JSON())) {
-			t.Fatalf("%q is answered with what is not JSON", link)
-		}
-		for _, p := range r.Problems {
-			if p.Message == "" || p.Fix == "" {
-				t.Fatalf("problem with %q is not in words", p.Field)
-			}
-		}
-	})
 }
 
 // Numbers far from any shop's make a problem or a sound plan.

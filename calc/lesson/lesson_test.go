@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"spraywright/calc"
+	"spraywright/calc/check/sound"
 	"spraywright/calc/lesson"
 )
 
@@ -118,7 +119,9 @@ func FuzzLesson(f *testing.F) {
 	f.Fuzz(func(t *testing.T, form string) {
 		for _, what := range []string{"scale", "graph", "else"} {
 			for _, l := range []calc.Language{{}, {Comma: true}} {
-				require.True(t, json.Valid([]byte(lesson.Answer(l, what, calc.ParseForm(form)))), what)
+				text := ""
+				sound.Within(t, form, func() { text = lesson.Answer(l, what, calc.ParseForm(form)) })
+				require.True(t, json.Valid([]byte(text)), what)
 			}
 		}
 	})

@@ -3,21 +3,14 @@ package menu_test
 import (
 	"flag"
 	"fmt"
-	"hash/fnv"
-	"maps"
-	"math"
-	"math/rand/v2"
 	"os"
 	"runtime/debug"
-	"slices"
-	"strconv"
-	"strings"
 	"testing"
 
 	"spraywright/calc"
 	"spraywright/calc/check"
+	"spraywright/calc/check/forms"
 	"spraywright/calc/menu"
-	"spraywright/calc/unit"
 )
 
 var published = os.DirFS("../../testdata/published")
@@ -69,9 +62,9 @@ func runs(t *testing.T, c *calc.Calculator) []run {
 		for _, row := range rs {
 			tried = append(tried, run{from: fmt.Sprintf("%s.csv, line %d", c.ID, row.Line), form: row.Form})
 		}
-		s := newSampler(c, tried)
+		s := forms.New(c, *seed, forms.Known(c, rs))
 		for i := range randomForms {
-			tried = append(tried, run{from: fmt.Sprintf("random form %d of seed %d", i, *seed), random: true, form: s.next()})
+			tried = append(tried, run{from: fmt.Sprintf("random form %d of seed %d", i, *seed), random: true, form: s.Next()})
 		}
 		for i := range tried {
 			tried[i].try(t, c)
@@ -92,82 +85,4 @@ func (r *run) try(t *testing.T, c *calc.Calculator) {
 		check.Complete(c, r.form) // what the choices made ask for
 	}
 	r.report, r.steps = c.Steps(r.form)
-}
-
-// A sampler makes random forms within a calculator's limits: half of them at random throughout, half by changing
-// some answers of a form that is known to make sense.
-type sampler struct {
-	*rand.Rand
-	c     *calc.Calculator
-	known []run
-}
-
-func newSampler(c *calc.Calculator, known []run) *sampler {
-	h := fnv.New64()
-	h.Write([]byte(c.ID))
-	return &sampler{rand.New(rand.NewPCG(*seed, h.Sum64())), c, slices.Clone(known)}
-}
-
-func (s *sampler) next() calc.Form {
-	form := calc.Form{}
-	s.fill(form, "", s.c.Inputs)
-	if s.IntN(2) == 0 {
-		base := maps.Clone(s.known[s.IntN(len(s.known))].form)
-		for _, key := range slices.Sorted(maps.Keys(form)) {
-			if s.IntN(4) == 0 && !strings.HasSuffix(key, ".unit") {
-				base[key], base[key+".unit"] = form[key], form[key+".unit"]
-			}
-		}
-		form = base
-	}
-	return form
-}
-
-func (s *sampler) fill(form calc.Form, prefix string, ins []calc.Input) {
-	for i := range ins {
-		in, key := &ins[i], prefix+ins[i].Key
-		switch {
-		case in.Rows != nil:
-			for n := range min(1+s.IntN(3), in.Most) {
-				s.fill(form, key+"."+strconv.Itoa(n+1)+".", in.Rows)
-			}
-		case (in.Optional || in.Prefill) && s.IntN(3) == 0:
-		case in.Choices != nil:
-			form[key] = in.Choices[s.IntN(len(in.Choices))].Key
-		case in.Unit == 0:
-			form[key] = s.words(in, key)
-		default:
-			form[key], form[key+".unit"] = s.number(in)
-		}
-	}
-}
-
-// words are the example, or what a published row or the known forms say in that place.
-func (s *sampler) words(in *calc.Input, key string) string {
-	if said := s.known[s.IntN(len(s.known))].form[key]; said != "" {
-		return said
-	}
-	return in.Words
-}
-
-// number is a number within the limits: near the example, anywhere, or at an end; sometimes in another unit.
-func (s *sampler) number(in *calc.Input) (text, unitID string) {
-	lo, hi := in.Limits.Min, in.Limits.Max
-	x := lo + s.Float64()*(hi-lo)
-	switch s.IntN(10) {
-	case 0:
-		x = lo
-	case 1:
-		x = hi
-	case 2, 3, 4, 5:
-		x = in.Example + (s.Float64()-0.5)*max(math.Abs(in.Example), 0.02*(hi-lo))
-	}
-	if in.Whole {
-		x = math.Round(x)
-	}
-	u := in.Unit
-	if us := in.Units(); !in.Whole && s.IntN(4) == 0 {
-		u = us[s.IntN(len(us))]
-	}
-	return strconv.FormatFloat(unit.Convert(min(max(x, lo), hi), in.Unit, u), 'f', -1, 64), u.ID()
 }

@@ -69,7 +69,7 @@ func TestDeploysAndReloadsInAnyOrder(t *testing.T) {
 	b := serve(t).build
 	var releases []release
 	for n := range 3 {
-		releases = append(releases, released(t, b.dist, n))
+		releases = append(releases, releaseOf(t, b.dist, n))
 	}
 	worked, torn := 0, 0
 	for seed := range times(t, "SPRAYWRIGHT_DEPLOYS", 5) {

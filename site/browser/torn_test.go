@@ -5,7 +5,7 @@ import "testing"
 // A page whose scripts are of another build says so at its top, and its button gets it whole.
 func TestATornPageSaysSo(t *testing.T) {
 	b := serve(t).build
-	first, second := released(t, b.dist, 1), released(t, b.dist, 2)
+	first, second := releaseOf(t, b.dist, 1), releaseOf(t, b.dist, 2)
 	for _, l := range []look{phone, deskDark} {
 		h, s := hosting(t, b, first)
 		h.put(second, func(name string) bool { return name == "scripts/words.js" })

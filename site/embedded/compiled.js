@@ -27,3 +27,6 @@ export const held = compile;
 export async function wordsOf(file, language) {
   return language === "en" ? "" : (await get(`${language}/${file.replace(".wasm", ".words")}`)).text();
 }
+
+/** No hash is asked for here. */
+export const sumOf = () => undefined;

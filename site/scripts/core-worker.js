@@ -9,7 +9,7 @@ self.onmessage = async ({ data }) => {
   try {
     if (!calculate) {
       if (data.build !== build) throw new Error("the worker is of another version");
-      const module = data.module ?? (await compile(data.file));
+      const module = data.module ?? (await compile(data.file, data.sum));
       calculate = await start(module, data.speech);
       self.postMessage({ ready: true, module: data.module ? undefined : module });
     }

@@ -6,14 +6,13 @@ import { rowPattern } from "./rows.js";
 import { store, write } from "./state.js";
 import { say } from "./words.js";
 
-const closed = "place-the-shop place-breaks place-so-far"; // at first: all of them may stay as they are
 const offers = { of_job: ["job", "job_name"], product: ["paint", "product"] };
 
-/** Closes, on the first visit, the places of the form that may stay as they are. */
-export function closePlaces() {
+/** Leaves closed, on the first visit, the places of the form that come so: they may stay as they are. */
+export function closePlaces(main) {
   if (store.get("day-seen")) return;
   store.set("day-seen", "yes");
-  store.set("closed:day", closed);
+  store.set("closed:day", [...main.querySelectorAll("details.place:not([open])")].map((place) => place.id).join(" "));
 }
 
 export function easeTyping(main, changes) {

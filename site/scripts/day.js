@@ -12,7 +12,7 @@ import { warm } from "./day-warm.js";
 import { byId } from "./dom.js";
 
 export function open(main) {
-  closePlaces();
+  closePlaces(main);
   const search = new Search(main, (state) => showSearch(state));
   byId("day-stop").addEventListener("click", () => search.stop());
   byId("day-further").addEventListener("click", () => search.further());

@@ -238,7 +238,7 @@ export class Page {
     const name = "closed:" + this.#id;
     const closed = new Set(store.get(name).split(" "));
     for (const place of this.#main.querySelectorAll("details.place, details.card-place")) {
-      if (closed.has(place.id)) place.open = false;
+      place.open = !closed.has(place.id);
       place.addEventListener("toggle", () => {
         closed[place.open ? "delete" : "add"](place.id);
         store.set(name, [...closed].filter(Boolean).join(" "));

@@ -11,6 +11,7 @@ import (
 	"path"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // A Message is one entry of a PO file (GNU gettext manual, "The Format of PO Files").
@@ -87,8 +88,9 @@ func parse(text string) ([]Message, error) {
 		default:
 			rest = line
 		}
-		said, err := strconv.Unquote(strings.TrimSpace(rest))
-		if err != nil || last == nil {
+		rest = strings.TrimSpace(rest)
+		said, err := strconv.Unquote(rest)
+		if err != nil || last == nil || rest[0] != '"' || !utf8.ValidString(said) {
 			return nil, fmt.Errorf("line %d cannot be read: %s", n, line)
 		}
 		*last += said

@@ -1,4 +1,4 @@
-package main
+package server
 
 import (
 	"io"
@@ -17,7 +17,7 @@ import (
 )
 
 // folder is a small site with a secret beside it, and the server for it.
-func folder(t *testing.T) (http.Handler, string) {
+func folder(t *testing.T) http.Handler {
 	t.Helper()
 	top := t.TempDir()
 	dir := filepath.Join(top, "dist")
@@ -28,9 +28,10 @@ func folder(t *testing.T) (http.Handler, string) {
 		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
 	}
 	require.NoError(t, os.Symlink(filepath.Join(top, "secret.txt"), filepath.Join(dir, "link.txt")))
-	h, err := newHandler(dir)
+	root, err := os.OpenRoot(dir)
 	require.NoError(t, err)
-	return h, dir
+	t.Cleanup(func() { root.Close() })
+	return New(root.FS())
 }
 
 func get(h http.Handler, target string) *http.Response {
@@ -42,7 +43,7 @@ func get(h http.Handler, target string) *http.Response {
 }
 
 func TestServesFilesWithTheirTypes(t *testing.T) {
-	h, _ := folder(t)
+	h := folder(t)
 	for target, kind := range map[string]string{
 		"/": "text/html; charset=utf-8", "/index.html": "text/html; charset=utf-8", "/job.wasm": "application/wasm", "/scripts/app.js": "text/javascript; charset=utf-8",
 	} {
@@ -66,9 +67,10 @@ func TestOnlyTheFramePageMayBeFramed(t *testing.T) {
 }
 
 func TestRefusesWhatIsNotTheSite(t *testing.T) {
-	h, _ := folder(t)
+	h := folder(t)
 	for _, target := range []string{
-		"/../secret.txt", "/scripts/../../secret.txt", "/..%2fsecret.txt", "//../secret.txt", `/..\secret.txt`, "/link.txt", "/notes.md", "/scripts", "/scripts/", "/nothing.html", "/\x00.html",
+		"/../secret.txt", "/scripts/../../secret.txt", "/..%2fsecret.txt", "//../secret.txt", `/..\secret.txt`, "/link.txt", "/notes.md", "/scripts", "/scripts/", "/nothing.html", "/\x00.html", "/index.html\x00", "/C:/secret.txt",
+		"/scripts/./app.js", "/index.html/", `/scripts\app.js`,
 	} {
 		res := get(h, target)
 		text, _ := io.ReadAll(res.Body)
@@ -78,7 +80,7 @@ func TestRefusesWhatIsNotTheSite(t *testing.T) {
 }
 
 func TestOnlyReads(t *testing.T) {
-	h, _ := folder(t)
+	h := folder(t)
 	w := httptest.NewRecorder()
 	h.ServeHTTP(w, httptest.NewRequest(http.MethodPost, "/", nil))
 	assert.Equal(t, http.StatusMethodNotAllowed, w.Code)
@@ -86,10 +88,10 @@ func TestOnlyReads(t *testing.T) {
 }
 
 func TestTakesTheNextPortWhereOneIsInUse(t *testing.T) {
-	first, err := (&server{addr: "127.0.0.1:0"}).listen()
+	first, err := (&Server{Addr: "127.0.0.1:0"}).listen()
 	require.NoError(t, err)
 	defer first.Close()
-	second, err := (&server{addr: first.Addr().String()}).listen()
+	second, err := (&Server{Addr: first.Addr().String()}).listen()
 	require.NoError(t, err)
 	defer second.Close()
 	assert.NotEqual(t, first.Addr().String(), second.Addr().String())
@@ -98,7 +100,7 @@ func TestTakesTheNextPortWhereOneIsInUse(t *testing.T) {
 
 // 192.0.2.1 is kept for examples (RFC 5737): no machine has it, so that no port of it can be listened on.
 func TestOtherErrorsAreToldAtOnce(t *testing.T) {
-	_, err := (&server{addr: "192.0.2.1:8080"}).listen()
+	_, err := (&Server{Addr: "192.0.2.1:8080"}).listen()
 	assert.ErrorContains(t, err, ":8080")
 }
 
