@@ -22,7 +22,7 @@ func (s *server) exchange(name string, text []byte) {
 	old, err := os.ReadFile(path)
 	require.NoError(s.t, err)
 	require.NoError(s.t, os.WriteFile(path, text, 0o644))
-	for _, list := range []string{"scripts/sums.js", "sw.js"} {
+	for _, list := range []string{"scripts/build.js", "sw.js"} {
 		listed, err := os.ReadFile(filepath.Join(s.build.dist, list))
 		if list == name || err != nil {
 			continue
