@@ -14,7 +14,7 @@ BARS ?= 20
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser engines endure numbers vulncheck reproducible sbom size bench bars fuzz clean need-node \
+.PHONY: run build test format vet unit wasm browser engines endure numbers numbers-exact vulncheck reproducible sbom size bench bars fuzz clean need-node \
 	release release-check hosts-check lighthouse
 
 run:
@@ -40,9 +40,13 @@ unit:
 wasm: need-node
 	GOOS=js GOARCH=wasm $(GO) test -exec="$(WASM_EXEC)" ./calc/...
 
-# Random forms of every calculator, natively and as WASM: the same numbers, and how far apart. make numbers FORMS=100000
+# Random forms of every calculator, natively and as WASM: the same texts, and numbers that hardly differ. make numbers FORMS=100000
 numbers: need-node
 	$(GO) run ./calc/check/bits -forms $(FORMS)
+
+# The same against a program whose arithmetic is all Go's, as that of WASM is: every bit is the same.
+numbers-exact: need-node
+	GOARCH=386 CGO_ENABLED=0 $(GO) run ./calc/check/bits -forms $(FORMS) -exact
 
 # The finished site in Chromium. Where there is none, it is installed if this machine can.
 browser:
@@ -81,6 +85,8 @@ size:
 # is, natively, as WASM and beside general-purpose exact solvers where they are installed (glpsol, cbc).
 bench: need-node build
 	node testdata/bench.mjs $(OUT) testdata/demo/job.txt
+	node testdata/scale.mjs $(OUT)
+	cd testdata/pace && npm install --no-package-lock --ignore-scripts --no-audit --no-fund --loglevel=error && node pace.mjs
 	$(GO) test -run='^$$' -bench=. -benchtime=0.2s ./calc/menu
 	$(GO) run ./calc/day/plan/bars first shops proofs
 	GOOS=js GOARCH=wasm $(GO) run -exec="$(WASM_EXEC)" ./calc/day/plan/bars first shops

@@ -96,17 +96,20 @@ func (l Language) printed(word string, args []Arg) string {
 	return number
 }
 
-// inPowers is [significant], with a power of ten from a million up and below a hundred thousandth.
+// inPowers is [significant], with a power of ten from a million up and below a hundred thousandth. Below a hundred
+// million millionth it is 0: no working comes to so little but by the rounding of two numbers that are alike.
 //
 //go:noinline
 func inPowers(x float64, digits int) string {
 	power := 0
 	switch size := math.Abs(x); {
+	case size < 1e-14:
+		x = 0
 	case size >= 1e6 && !math.IsInf(x, 0):
 		for ; math.Abs(x) >= 10; x /= 10 {
 			power++
 		}
-	case size > 0 && size < 1e-5:
+	case size < 1e-5:
 		for ; math.Abs(x) < 1; x *= 10 {
 			power--
 		}

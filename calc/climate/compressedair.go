@@ -57,9 +57,6 @@ func workCompressedAir(w *calc.Working) {
 	taken := w.Step("Water in the air drawn in", "AH = 1000*W*p/(287.042*(t + 273.15)*(1 + 1.607858*W))", unit.GramPerCubicMetre, volume,
 		AbsoluteHumidity(t.V, W.V, pa.V), W, pa, t)
 	remains := MoistureOf(w, left, p)
-	if left.V < limit.V {
-		remains.V = W.V // none of it settles: another way of working the same out differs by its rounding
-	}
 	drains := w.Step("Water that settles", "c = AH*max(0, 1 - W_l/W)", unit.GramPerCubicMetre, source.Definition,
 		taken.V*max(0, 1-remains.V/W.V), taken, remains, W)
 

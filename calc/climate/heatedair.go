@@ -83,15 +83,9 @@ func heatFor(w *calc.Working, pw, wanted calc.Num) bool {
 	return true
 }
 
-// solved is how near, in °C, the wet bulb is found.
-const solved = 1e-9
-
 // depression is how far the wet bulb stands below air of t °C and moisture content W at p Pa. Both bulbs are over
 // water: paint is wet.
 func depression(w *calc.Working, t, W, p calc.Num) calc.Num {
 	bulb := wetBulbLiquidStep(w, t, W, p)
-	if t.V-bulb.V < solved {
-		bulb.V = t.V // air full of water: what is left is the rounding
-	}
 	return w.Step("Wet bulb below air", "d = t - t_w", unit.DiffC, source.Definition, t.V-bulb.V, t, bulb)
 }

@@ -60,7 +60,10 @@ func FuzzCSV(f *testing.F) {
 // guarded is what a reader of the file should see: what was typed, trimmed as the form trims it, line breaks as the
 // reader gives them, and an apostrophe before what would be a formula.
 func guarded(typed string) string {
-	typed = strings.ReplaceAll(strings.TrimSpace(strings.ToValidUTF8(typed, "\uFFFD")), "\r\n", "\n")
+	typed = strings.TrimSpace(strings.ToValidUTF8(typed, "\uFFFD"))
+	for range 2 { // the writer makes a break of each return and break, and the reader does
+		typed = strings.ReplaceAll(typed, "\r\n", "\n")
+	}
 	if strings.Contains("=+-@", firstOf(typed)) && typed != "" {
 		return "'" + typed
 	}

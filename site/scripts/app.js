@@ -8,7 +8,8 @@ import { mindTimers } from "./timer-everywhere.js";
 
 if (self !== top) await import("./framed.js"); // and that is all
 const root = document.documentElement;
-if (root.dataset.build !== build) throw new Error(`the page is not of v_${build}`); // theme.js tells the person
+// The one file is in one piece and names no build. Of a torn page theme.js tells the person.
+if ((root.dataset.build ?? build) !== build) throw new Error(`the page is not of v_${build}`);
 mindTongues();
 for (const radio of document.querySelectorAll('#themes input')) {
   radio.checked = radio.value === store.get("theme");

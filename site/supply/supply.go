@@ -51,9 +51,11 @@ func Without(all, others []Module) []Module {
 func modules(env []string, packages ...string) ([]Module, error) {
 	cmd := exec.Command("go", append([]string{"list", "-deps", "-json=Module"}, packages...)...)
 	cmd.Env = append(os.Environ(), env...)
+	var said strings.Builder
+	cmd.Stderr = &said
 	text, err := cmd.Output()
 	if err != nil {
-		return nil, fmt.Errorf("go list %v: %w", packages, err)
+		return nil, fmt.Errorf("go list %v: %w: %s", packages, err, said.String())
 	}
 	found := map[string]Module{}
 	for d := json.NewDecoder(strings.NewReader(string(text))); ; {

@@ -167,6 +167,9 @@ func (t *tally) tell() error {
 	if t.wordedApart > 0 {
 		return fmt.Errorf("%d texts differ", t.wordedApart)
 	}
+	if *exact && t.differ > 0 {
+		return fmt.Errorf("%d numbers differ", t.differ)
+	}
 	if over > 0 {
 		return fmt.Errorf("%d calculators differ by more than %v", over, bound)
 	}
