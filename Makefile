@@ -14,7 +14,8 @@ BARS ?= 20
 # of it, so that it gets no more than it needs. go test splits this at spaces outside quotes.
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
-.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size bench speed bars fuzz clean need-node \
+.PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size \
+	bench speed bars fuzz clean need-node engines endure
 	release release-check hosts-check lighthouse
 
 run:
@@ -52,6 +53,18 @@ numbers-exact: need-node
 browser:
 	@.ci/axe || echo "No accessibility checker: its test is passed over here, and fails where CI is set." >&2
 	CHROMIUM="$$(.ci/chromium)" && export CHROMIUM && .ci/browser
+
+# The main job, starting without a network, timers and the one file in Firefox and WebKit too. They are installed where this
+# machine can; one that is missing is passed over, and said so.
+engines: build
+	@.ci/engines
+	SPRAYWRIGHT_ENGINES=$(abspath $(OUT)) $(GO) test ./site/engines -count=1 -v
+
+# Longer what the browser tests do a few times by chance: a browser killed while it writes, releases put on a host in any
+# order, hostile links on every kind of page.
+endure: HARD = SPRAYWRIGHT_KILLS=200 SPRAYWRIGHT_DEPLOYS=50 SPRAYWRIGHT_HOSTILE=10
+endure:
+	CHROMIUM="$$(.ci/chromium)" $(HARD) $(GO) test ./site/browser -count=1 -v -timeout 90m -run 'KilledBrowser|DeploysAndReloads|HostileLinksOfEvery'
 
 # Known vulnerabilities in what is compiled. Says so where the list of them cannot be reached.
 vulncheck:

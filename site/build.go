@@ -61,7 +61,7 @@ func build(out, sheets string, compress bool) error {
 func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	site := maps.Clone(cores)
 	site["wasm_exec.js"] = runtime
-	for _, add := range []func(bundle) error{addLicences, addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches, addCourse} {
+	for _, add := range []func(bundle) error{addLicences, addScripts, addStyles, addStatic, addIcons, addDescription, addManifest, addWords, addLessonInputs, addLessonSketches} {
 		if err := add(site); err != nil {
 			return nil, err
 		}
@@ -69,11 +69,10 @@ func assemble(cores bundle, runtime []byte, testdata fs.FS) (bundle, error) {
 	if err := addPages(site, testdata); err != nil {
 		return nil, err
 	}
-	if err := addEmbedded(site); err != nil {
-		return nil, err
-	}
-	if err := addOneFile(site); err != nil {
-		return nil, err
+	for _, add := range []func(bundle) error{markPages, addCourse, addEmbedded, addOneFile, bindScripts, addHostFiles} {
+		if err := add(site); err != nil {
+			return nil, err
+		}
 	}
 	// Last, because it lists the hashes of all the others.
 	return site, addServiceWorker(site)

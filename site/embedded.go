@@ -47,7 +47,7 @@ func addEmbedded(site bundle) error {
 // renderFrame makes the page that others may frame.
 func (r renderer) renderFrame() error {
 	var b bytes.Buffer
-	err := r.ExecuteTemplate(&b, "frame", page{Title: "Calculator in a frame", File: frameFile, Name: "embed", Tongue: r.tongue, Tongues: r.all})
+	err := r.ExecuteTemplate(&b, "frame", page{Title: "Calculator in a frame", File: frameFile, Name: "embed", Tongue: r.tongue, Tongues: r.all, Style: integrity(r.site["site.css"])})
 	r.site[r.Folder()+frameFile] = b.Bytes()
 	return err
 }

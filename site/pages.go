@@ -31,6 +31,7 @@ type page struct {
 	Tongue             tongue
 	Tongues            []tongue // all of them
 	Body               template.HTML
+	Style              string // the hash of the styles
 }
 
 // Link is the way from the page to itself in another tongue.
@@ -132,7 +133,7 @@ func addPagesIn(site bundle, testdata fs.FS, t tongue, tongues []tongue) error {
 
 func (r renderer) render(body string, p page, data any) error {
 	var b bytes.Buffer
-	p.Tongue, p.Tongues = r.tongue, r.all
+	p.Tongue, p.Tongues, p.Style = r.tongue, r.all, integrity(r.site["site.css"])
 	if err := r.ExecuteTemplate(&b, body, r.put(data)); err != nil {
 		return err
 	}

@@ -36,7 +36,7 @@ func addServiceWorker(site bundle) error {
 func (site bundle) hashes() map[string]string {
 	hashes := map[string]string{}
 	for name := range maps.Keys(site) {
-		if name == oneFile {
+		if name == oneFile || name == perFolder || name == perHost {
 			continue
 		}
 		sum := sha256.Sum256(site[name])

@@ -1,6 +1,7 @@
 // Takes the place of scripts/trusted.js in an embedded page. A script address is that of the worker whose text came with
 // this script, and markup is a page of this site, fetched here: neither can be given from outside.
 import { text } from "./worker-text.js"; // made by the build
+import { build } from "../scripts/build.js";
 
 let worker, markup = "";
 
@@ -21,5 +22,7 @@ export async function pageOf(name) {
   const answer = await fetch(new URL(`./${name}.html`, document.baseURI));
   if (!answer.ok) return undefined;
   markup = await answer.text();
-  return new DOMParser().parseFromString(policy.createHTML(""), "text/html");
+  const page = new DOMParser().parseFromString(policy.createHTML(""), "text/html");
+  if (page.documentElement.dataset.build !== build) throw new Error(`${name}.html is of another version`);
+  return page;
 }

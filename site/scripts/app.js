@@ -1,5 +1,6 @@
 // Wires a page together.
 import { turn } from "./address.js";
+import { build } from "./build.js";
 import { keepOffline } from "./pwa.js";
 import { store } from "./state.js";
 import { mindTongues } from "./tongue.js";
@@ -7,6 +8,8 @@ import { mindTimers } from "./timer-everywhere.js";
 
 if (self !== top) await import("./framed.js"); // and that is all
 const root = document.documentElement;
+// The one file is in one piece and names no build. Of a torn page theme.js tells the person.
+if ((root.dataset.build ?? build) !== build) throw new Error(`the page is not of v_${build}`);
 mindTongues();
 for (const radio of document.querySelectorAll('#themes input')) {
   radio.checked = radio.value === store.get("theme");

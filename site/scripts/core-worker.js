@@ -1,4 +1,5 @@
 // The core in a worker, so that typing never waits for it.
+import { build } from "./build.js";
 import { compile } from "./compiled.js";
 import { start } from "./engine.js";
 
@@ -7,7 +8,8 @@ let calculate;
 self.onmessage = async ({ data }) => {
   try {
     if (!calculate) {
-      const module = data.module ?? (await compile(data.file));
+      if (data.build !== build) throw new Error("the worker is of another version");
+      const module = data.module ?? (await compile(data.file, data.sum));
       calculate = await start(module, data.speech);
       self.postMessage({ ready: true, module: data.module ? undefined : module });
     }

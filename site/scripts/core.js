@@ -1,6 +1,7 @@
 // Asks the core for reports. It runs in a worker that is put down and started again when it does not answer, and on
 // the page where workers cannot be had.
-import { compile, held, wordsOf } from "./compiled.js";
+import { build } from "./build.js";
+import { compile, held, sumOf, wordsOf } from "./compiled.js";
 import { say } from "./words.js";
 import { decimalMark } from "./tongue.js";
 import { scriptAddress, workerType } from "./trusted.js";
@@ -56,7 +57,7 @@ export class Core {
       this.#worker?.terminate();
       this.#worker = undefined;
       const { start } = await import("./engine.js");
-      this.#onPage = await start((this.#module ??= await compile(this.#file)), this.#speech);
+      this.#onPage = await start((this.#module ??= await compile(this.#file, sumOf(this.#file))), this.#speech);
     }
   }
 
@@ -82,7 +83,7 @@ export class Core {
           this.#settle(data.report);
         }
       };
-      worker.postMessage({ file: this.#file, module: this.#module, speech: this.#speech });
+      worker.postMessage({ build, file: this.#file, sum: sumOf(this.#file), module: this.#module, speech: this.#speech });
     });
   }
 

@@ -10,7 +10,7 @@ import { Keeper } from "./keeper.js";
 import { Problems } from "./problems.js";
 import { rowPattern, Table } from "./rows.js";
 import { offerSharing, whole } from "./share.js";
-import { answered, parse, store, write } from "./state.js";
+import { answered, longest, parse, store, write } from "./state.js";
 import { say } from "./words.js";
 
 export class Page {
@@ -77,7 +77,7 @@ export class Page {
   }
 
   #takeUp(hash) {
-    if (hash !== "" && !hash.includes("=")) return;
+    if ((hash !== "" && !hash.includes("=")) || hash.length > longest) return;
     const form = parse(hash), before = write(this.#form.values);
     if (write(form) === before) return;
     if (form.size === 0) this.#replace(form, say("The form is empty."));

@@ -29,14 +29,15 @@ export class Table {
     return [...this.#list.querySelectorAll(":scope > .row")];
   }
 
-  /** Makes the rows that the values have. */
+  /** Makes the rows that the values have. Of a link with far more than a table takes, which the core says, the first are
+   * enough to see that. */
   load() {
     const numbers = new Set();
     for (const key of this.#form.values.keys()) {
       const [table, n, rest] = key.split(".");
       if (table === this.key && rest !== undefined && rowPattern.test(n)) numbers.add(Number(n));
     }
-    const sorted = [...numbers].sort((a, b) => a - b);
+    const sorted = [...numbers].sort((a, b) => a - b).slice(0, Number(this.#root.dataset.most) + 100);
     this.#list.replaceChildren(...sorted.map((n) => this.#item(`${this.key}.${n}`)));
     this.#count();
   }

@@ -1,7 +1,7 @@
 // Links that hold the whole form: making one, handing it on, and seeing whether one arrived whole.
 import { pageKey, shareable, withForm } from "./address.js";
 import { notify } from "./notices.js";
-import { count, write } from "./state.js";
+import { count, longest, write } from "./state.js";
 import { say } from "./words.js";
 
 /** The link that holds a form. Where the page is a file of this device alone, it is the part of its address that any copy
@@ -14,6 +14,7 @@ export function linkTo(form) {
 
 /** Whether all of a link's text can be read: its keys are known here, and as many as it says. */
 export function whole(text, form, known) {
+  if (text.length > longest) return false;
   const pairs = new URLSearchParams(text);
   const counts = pairs.getAll(count);
   const right = counts.length === 0 || (counts.length === 2 && counts.every((n) => n === String(form.size)));

@@ -4,9 +4,14 @@ import { pageKey } from "./address.js";
 /** What a shared link calls the number of its entries. It stands at both ends and is no part of the form. */
 export const count = "fields";
 
-/** Reads a form from text such as "air=31&air.unit=degC". Anything can be read; the first of two equal keys counts. */
-export function parse(text) {
+/** How long the text of a form may be; a job of 300 parts has 60,000 characters. Longer ones would hold up the page. */
+export const longest = 300000;
+
+/** Reads a form from text such as "air=31&air.unit=degC". Anything can be read; the first of two equal keys counts.
+ * What is too long is no form. */
+export function parse(text, most = longest) {
   const form = new Map();
+  if (text.length > most) return form;
   for (const [key, value] of new URLSearchParams(text)) {
     if (key && value && key !== count && key !== pageKey && !form.has(key)) form.set(key, value);
   }

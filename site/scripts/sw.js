@@ -27,6 +27,12 @@ async function keep(cache, name, sum) {
   await cache.put(url, new Response(bytes, { headers }));
 }
 
+// A browser that was short of room may have thrown files away: what the host still has of this version is fetched again.
+let refilling;
+const refill = (cache) => (refilling ??= (async () => {
+  for (const [name, sum] of Object.entries(files)) if (!(await cache.match(new URL(name, home)))) await keep(cache, name, sum);
+})().catch(() => {}).finally(() => { refilling = undefined; }));
+
 self.addEventListener("install", (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
@@ -59,6 +65,10 @@ self.addEventListener("fetch", (event) => {
   if (!(name in files)) return;
   event.respondWith((async () => {
     const cache = await caches.open(cacheName);
-    return (await cache.match(new URL(name, home))) ?? fetch(event.request);
+    const kept = await cache.match(new URL(name, home));
+    if (kept) return kept;
+    event.waitUntil(refill(cache));
+    // Pages trust a core that comes from here; of all else they see themselves that it is of their version.
+    return fetch(event.request, name.endsWith(".wasm") ? { integrity: "sha256-" + files[name] } : {});
   })());
 });

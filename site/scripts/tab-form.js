@@ -14,7 +14,7 @@ export class TabForm {
     const own = tab.get("own:" + page);
     /** Whether this tab has not shown the page before. */
     this.fresh = own === "";
-    this.#values = this.fresh ? new Map(names.map((name) => [name, this.#shared(name)])) : parse(own);
+    this.#values = this.fresh ? new Map(names.map((name) => [name, this.#shared(name)])) : parse(own, Infinity); // several forms in one
     this.#last = this.get("form");
   }
 

@@ -35,22 +35,31 @@ func withEmptyCores(dist string) (folder string, remove func(), err error) {
 	w := brotli.NewWriterLevel(&packed, brotli.BestCompression)
 	w.Write(empty) // a buffer takes everything
 	w.Close()
-	worker := filepath.Join(copied, "sw.js")
-	kept, err := os.ReadFile(worker) // it keeps a file only with the hash that it knows
+	build, worker := filepath.Join(copied, "scripts", "build.js"), filepath.Join(copied, "sw.js")
+	known, err := os.ReadFile(build) // pages take a core only with the hash that they know
 	if err != nil {
 		return fail(err)
 	}
+	kept, err := os.ReadFile(worker) // and it keeps a file only with the hash that it knows
+	if err != nil {
+		return fail(err)
+	}
+	before := hash(known)
 	for _, core := range menu.Cores() {
 		file := filepath.Join(copied, core.Name+".wasm")
 		full, err := os.ReadFile(file)
 		if err != nil {
 			return fail(err)
 		}
-		kept = bytes.ReplaceAll(kept, hash(full), hash(empty))
+		known, kept = bytes.ReplaceAll(known, hash(full), hash(empty)), bytes.ReplaceAll(kept, hash(full), hash(empty))
 		if err := replace(file, empty, packed.Bytes()); err != nil {
 			return fail(err)
 		}
 	}
+	if err := replace(build, known, nil); err != nil {
+		return fail(err)
+	}
+	kept = bytes.ReplaceAll(kept, before, hash(known))
 	if err := replace(worker, kept, nil); err != nil {
 		return fail(err)
 	}
