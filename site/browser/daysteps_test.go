@@ -46,7 +46,7 @@ func TestAStepIsDoneAndTheDayPlannedAgainFromNow(t *testing.T) {
 	p.presses("Undo")
 	p.waitUntil("the form is as it was", `!location.hash.includes("now=")`)
 	assert.Equal(t, before, unplanned(p))
-	rested(p)
+	p.waitIn("#day-search", "The plan after") // it is made again in as many steps, mostly too soon to stop it
 
 	again()
 	p.tap(`[data-again="all"]`)

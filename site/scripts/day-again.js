@@ -37,6 +37,7 @@ export class Again {
       el("input", { type: "checkbox", value: of }), el("span", {}, el("b", {}, say("{from} to {until}", { from, until })), " ", says)))));
     if (begun.length === 0) return this.#plan();
     const time = writeTime(this.#now);
+    for (const part of this.#root.querySelectorAll("[data-again-part]")) part.hidden = (part.dataset.againPart === "gone") !== Boolean(spoilt); // that it was mixed is no use then
     fill(this.#root, { title: spoilt ? say("This cup is gone: plan again from {time}", { time }) : say("Plan again from {time}", { time }), wrong: "" });
     this.#search.keep(true);
     this.#root.showModal();
