@@ -15,7 +15,7 @@ BARS ?= 20
 WASM_EXEC = env -i 'PATH=$$PATH' 'HOME=$$HOME' '$$($(GO) env GOROOT)/lib/wasm/go_js_wasm_exec'
 
 .PHONY: run build test format vet unit wasm browser numbers numbers-exact vulncheck reproducible sbom size \
-	bench speed bars fuzz clean need-node engines endure
+	bench speed bars fuzz clean need-node engines endure \
 	release release-check hosts-check lighthouse
 
 run:
