@@ -49,6 +49,9 @@ func TestEveryCalculatorSetsTasks(t *testing.T) {
 		if c.InStages {
 			n = 12 // a job or a day's settings takes some milliseconds, and each trap is another one
 		}
+		if testing.Short() {
+			n /= 4
+		}
 		for seed := range n {
 			set := calc.Form{"seed": strconv.Itoa(seed), "level": strconv.Itoa(1 + seed%3), "units": []string{"si", "us"}[seed/3%2]}
 			task := drawn(t, c, set)

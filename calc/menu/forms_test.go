@@ -63,7 +63,11 @@ func runs(t *testing.T, c *calc.Calculator) []run {
 			tried = append(tried, run{from: fmt.Sprintf("%s.csv, line %d", c.ID, row.Line), form: row.Form})
 		}
 		s := forms.New(c, *seed, forms.Known(c, rs))
-		for i := range randomForms {
+		n := randomForms
+		if testing.Short() {
+			n /= 4
+		}
+		for i := range n {
 			tried = append(tried, run{from: fmt.Sprintf("random form %d of seed %d", i, *seed), random: true, form: s.Next()})
 		}
 		for i := range tried {

@@ -72,7 +72,7 @@ func TestDeploysAndReloadsInAnyOrder(t *testing.T) {
 		releases = append(releases, releaseOf(t, b.dist, n))
 	}
 	worked, torn := 0, 0
-	for seed := range times(t, "SPRAYWRIGHT_DEPLOYS", 5) {
+	for seed := range times(t, "SPRAYWRIGHT_DEPLOYS", 2) {
 		random := rand.New(rand.NewPCG(uint64(seed), 8))
 		h, s := hosting(t, b, releases[random.IntN(3)])
 		p := open(t, s, oldLink, phone)

@@ -127,7 +127,7 @@ func TestHostileLinksOfEveryKind(t *testing.T) {
 	r, s := reporting(t)
 	p := open(t, s, "about.html", phone)
 	p.before(watchful)
-	for _, kind := range linkKinds[:times(t, "SPRAYWRIGHT_HOSTILE", 5)] {
+	for _, kind := range linkKinds[:times(t, "SPRAYWRIGHT_HOSTILE", 2)] {
 		p.visit(kind.page + "#" + strings.TrimSuffix(kind.begin, "&"))
 		ready := `document.readyState === "complete" && Boolean(` + kind.read + `)`
 		p.waitUntil(kind.page+" is ready", ready)

@@ -63,7 +63,7 @@ func TestAKilledBrowserLosesNothingSaved(t *testing.T) {
 	s, profile := serve(t), t.TempDir()
 	random := rand.New(rand.NewPCG(1, 2))
 	done, oldest := 0, 0
-	for range times(t, "SPRAYWRIGHT_KILLS", 5) {
+	for range times(t, "SPRAYWRIGHT_KILLS", 2) {
 		p, kill := openIn(t, s, profile, "about.html")
 		oldest = holds(p, done, oldest)
 		done = writesUntilKilled(p, kill, done, time.Duration(random.IntN(500))*time.Millisecond)

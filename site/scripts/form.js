@@ -22,6 +22,11 @@ export class Form {
     for (const radio of unitSwitch()) radio.addEventListener("change", () => this.#switchUnits(radio.value));
   }
 
+  /** What was typed into the page before its scripts were up: texts by key. */
+  get early() {
+    return [...this.#root.querySelectorAll('input[name]:not([type="radio"])')].filter((c) => c.value !== c.defaultValue).map((c) => [c.name, c.value]);
+  }
+
   /** Says that the values have changed by other ways than typing. */
   changed() {
     this.#changed();

@@ -51,6 +51,7 @@ export class Page {
   open() {
     const form = this.#keeper.open();
     if (form.size === 0 && store.get("units")) form.set("units", store.get("units"));
+    for (const [key, text] of this.#form.early) form.set(key, text);
     this.#load(form);
     this.#sayLinked();
     this.#inspect(formText()); // last, so that it is what is seen

@@ -9,7 +9,7 @@ export const longest = 300000;
 
 /** Reads a form from text such as "air=31&air.unit=degC". Anything can be read; the first of two equal keys counts.
  * What is too long is no form. */
-export function parse(text, most = longest) {
+export function parse(text = "", most = longest) {
   const form = new Map();
   if (text.length > most) return form;
   for (const [key, value] of new URLSearchParams(text)) {
