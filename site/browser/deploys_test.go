@@ -32,7 +32,7 @@ const lookAtPage = `(() => {
 })()`
 
 // settled is when a page has answered, or has said why it does not.
-const settled = `(document.querySelector('[data-out="wet_film"]')?.innerText.includes("67") || document.getElementById("torn")?.hidden === false
+const settled = `!!(document.querySelector('[data-out="wet_film"]')?.innerText.includes("67") || document.getElementById("torn")?.hidden === false
 	|| document.getElementById("notices")?.innerText.includes("did not answer"))`
 
 // whole holds a page to be of one release, or to say that it is not. It reports whether it works.

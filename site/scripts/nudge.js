@@ -24,8 +24,9 @@ export function nudging(main) {
     else if (byId("f-" + field).value) waiting.push([field, way]);
   });
 
-  main.addEventListener("answer", ({ detail: { report } }) => {
+  main.addEventListener("answer", ({ detail: { report, current } }) => {
     marks.clear();
+    if (!current) return; // what stands in the fields now is answered next
     for (const { field, less, more } of report.nudges) marks.set(field, { less, more });
     for (const button of form.querySelectorAll(".nudge")) {
       const { nudge: way, of: field } = button.dataset;

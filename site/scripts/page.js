@@ -195,14 +195,14 @@ export class Page {
   }
 
   #show(report) {
-    const whole = () => this.#asking.whole(), { question, core } = this.#asking;
+    const whole = () => this.#asking.whole(), { question, core, current } = this.#asking;
     document.body.classList.remove("stale");
     for (const table of this.#tables) table.describe(report);
     this.#problems.show(report);
     this.#card.show(report, whole);
     this.#bar.show(report, this.#card.mainFigures(report));
-    if (this.#asking.current) this.#form.retype(report.retyped);
-    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, whole, question, core } }));
+    if (current) this.#form.retype(report.retyped);
+    this.#main.dispatchEvent(new CustomEvent("answer", { detail: { id: this.#id, form: new Map(this.#form.values), report, whole, current, question, core } }));
   }
 
   // What the form calls a key.
