@@ -55,7 +55,7 @@ func TestWorkingOfAListOpensBeneathItsRow(t *testing.T) {
 	p.has(`[data-out="pour"] .beneath`, "=")
 	p.enter("losses", "120")
 	p.waitUntil("the answer has changed", `document.querySelector('[data-out="to_mix_all"] .num').textContent !== "11.33"`)
-	p.waitUntil("what was open is open again", `document.querySelector('[data-out="pour"] .beneath .formula')?.checkVisibility() === true`)
+	p.waitUntil("what was open is open again", `[...document.querySelectorAll('[data-out="pour"] .beneath .formula')].some((e) => e.checkVisibility())`)
 	p.tap(cell)
 	p.waitUntil("the working is gone", `document.querySelector('[data-out="pour"] .beneath') === null`)
 
