@@ -77,11 +77,11 @@ export function editEntries(main, linked, latest) {
       if (!found && write(form) === "") fill(await usual(), say("A new entry, with today’s day and time."));
     }
   }
-  show();
   let begun = false;
   const take = (detail) => {
     form = detail.form;
     report = detail.report;
+    if (!begun) show(); // not before: there would be no form to log
     offerTransferTo(bar, report);
     noteForm(kind, form);
     if (!begun) start().catch((error) => notify(error.message));
