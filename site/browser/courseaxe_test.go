@@ -5,6 +5,9 @@ import "testing"
 // Lessons, the values beside their print, and the page of a course package before the accessibility checker; on the
 // narrowest phone with the longer words of Spanish, too.
 func TestLessonsAndPackagesAreAccessible(t *testing.T) {
+	if testing.Short() {
+		t.Skip("LONG=1 looks at these too")
+	}
 	s := serve(t)
 	program := checker(t)
 	for _, l := range []look{phone, deskDark} {

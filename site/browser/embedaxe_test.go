@@ -9,6 +9,9 @@ import (
 
 // The pages for suppliers and trainers as they are used, and a calculator in a frame, in each look and at twice the size.
 func TestWhatIsHandedOnIsAccessible(t *testing.T) {
+	if testing.Short() {
+		t.Skip("LONG=1 looks at these too")
+	}
 	s := serve(t)
 	program := checker(t)
 	pages := []struct{ path, stands string }{
